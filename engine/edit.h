@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The wishes a person can have about a scene, and the only way a scene changes.
+// Wishes about a tree or about hanging concern the current plan.
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "engine/result.h"
+#include "engine/scene.h"
+
+namespace boughwork {
+
+/// Into the envelope, under the lowest number never used in this scene (see next_number).
+struct AddPiece {
+    Shape shape;
+};
+/// Thrown away, from every plan; its number is free only for an undo.
+struct RemovePiece {
+    PieceNumber piece;
+};
+struct SetNote {
+    PieceNumber piece;
+    std::string note;
+};
+/// Hung from the envelope, or moved if it hangs already.
+struct Hang {
+    PieceNumber piece;
+    Pose pose;
+};
+/// Back into the envelope.
+struct TakeDown {
+    std::vector<PieceNumber> pieces;
+};
+/// Moved together (a piece and its chain): shifted by `move_mm`.
+struct MoveTogether {
+    std::vector<PieceNumber> pieces;
+    Vec2 move_mm;
+};
+struct AddBranch {
+    Branch branch;  ///< An empty name: the first free "b1", "b2" ...
+};
+struct RemoveBranch {
+    std::string name;
+};
+/// Replaces path and thickness (dragged ends and bends, bends added and taken out).
+struct ShapeBranch {
+    std::string name;
+    std::vector<Vec2> path_mm;
+    double thickness_mm = 8;
+};
+struct ShapeTrunk {
+    Trunk trunk;
+};
+struct SetTitle {
+    std::string title;
+};
+struct ChoosePlan {
+    std::string name;
+};
+/// A copy of the current plan under a name of its own, which becomes current.
+struct CopyPlan {
+    std::string name;
+};
+/// A plan with the current tree and nothing hung, which becomes current.
+struct AddPlan {
+    std::string name;
+};
+struct RenamePlan {
+    std::string name;
+};
+/// Takes the current plan out; refused for the last one.
+struct RemovePlan {};
+
+using Edit = std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch,
+                          ShapeBranch, ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan,
+                          RemovePlan>;
+
+/// The scene with the wish carried out, or why it cannot be (an impossible triangle, a number that
+/// does not exist, a turn past 120 degrees ...). The scene given is never changed.
+Result<Scene> apply(const Scene& scene, const Edit& edit);
+
+/// One more than the highest number in the scene.
+PieceNumber next_number(const Scene& scene);
+
+/// "Plan 3", the first such name that is free.
+std::string free_plan_name(const Scene& scene);
+
+/// The edit in words, for undo and redo: "hang piece 7".
+std::string in_words(const Edit& edit);
+
+}  // namespace boughwork
