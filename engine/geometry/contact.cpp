@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "engine/geometry/contact.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "engine/geometry/interval.h"
+#include "engine/geometry/tolerance.h"
+
+namespace boughwork {
+namespace {
+
+/// How far `other` stays outside the line of the side of `convex` from which it stays farthest.
+struct Separation {
+    double distance_mm = -std::numeric_limits<double>::infinity();
+    Vec2 normal;   ///< Outward, of that side.
+    Vec2 nearest;  ///< The corner of `other` nearest to that side's line.
+};
+
+Separation widest_separation(const Polygon& convex, const Polygon& other) {
+    Separation widest;
+    for (std::size_t i = 0; i < convex.size(); ++i) {
+        const Segment s = side(convex, i);
+        const Vec2 normal = outward_normal(s);
+        double least = std::numeric_limits<double>::infinity();
+        Vec2 nearest;
+        for (const Vec2 corner : other) {
+            const double beyond = dot(normal, corner - s.from);
+            if (beyond < least) {
+                least = beyond;
+                nearest = corner;
+            }
+        }
+        if (least > widest.distance_mm) widest = {least, normal, nearest};
+    }
+    return widest;
+}
+
+Vec2 nearest_on(const Segment& s, Vec2 point) {
+    const Vec2 along = s.to - s.from;
+    const double l2 = dot(along, along);
+    const double share = l2 > 0 ? std::clamp(dot(point - s.from, along) / l2, 0.0, 1.0) : 0.0;
+    return s.from + share * along;
+}
+
+/// The shortest way from a corner of `corners` to a side of `sides`.
+Segment shortest_to_side(const Polygon& corners, const Polygon& sides) {
+    Segment shortest;
+    double least = std::numeric_limits<double>::infinity();
+    for (const Vec2 corner : corners) {
+        for (std::size_t i = 0; i < sides.size(); ++i) {
+            const Vec2 foot = nearest_on(side(sides, i), corner);
+            const double d = distance(corner, foot);
+            if (d < least) {
+                least = d;
+                shortest = {corner, foot};
+            }
+        }
+    }
+    return shortest;
+}
+
+bool touch_along_a_side(const Polygon& a, const Polygon& b, double tolerance_mm) {
+    const double reach = tolerance_mm + hair_mm;
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        const Segment of_a = side(a, i);
+        for (std::size_t k = 0; k < b.size(); ++k) {
+            const Segment of_b = side(b, k);
+            if (!face_each_other(outward_normal(of_a), outward_normal(of_b))) continue;
+            const double shared =
+                std::max(within_reach(of_a, of_b, reach).size(), within_reach(of_b, of_a, reach).size());
+            if (more_than_mm(shared, 3 * tolerance_mm)) return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
+Gap gap(const Polygon& a, const Polygon& b) {
+    const Separation from_a = widest_separation(a, b);
+    const Separation from_b = widest_separation(b, a);
+    const bool by_a = from_a.distance_mm >= from_b.distance_mm;
+    const Separation& widest = by_a ? from_a : from_b;
+    const Vec2 foot = widest.nearest - widest.distance_mm * widest.normal;
+    const Gap along_normal{.distance_mm = widest.distance_mm,
+                           .between = by_a ? Segment{foot, widest.nearest} : Segment{widest.nearest, foot},
+                           .way_out = by_a ? widest.normal : -widest.normal};
+    if (widest.distance_mm <= 0) return along_normal;
+
+    // Apart: two convex shapes are nearest at a corner of one and a side of the other.
+    const Segment a_to_b = shortest_to_side(a, b);
+    const Segment b_to_a = shortest_to_side(b, a);
+    const Segment between = length(a_to_b) <= length(b_to_a) ? a_to_b : Segment{b_to_a.to, b_to_a.from};
+    const double apart = length(between);
+    return {.distance_mm = apart,
+            .between = between,
+            .way_out = apart > hair_mm ? direction(between) : along_normal.way_out};
+}
+
+Contact contact(double signed_distance_mm, double tolerance_mm) {
+    if (more_than_mm(signed_distance_mm, tolerance_mm)) return Contact::apart;
+    return at_most_mm(-signed_distance_mm, tolerance_mm) ? Contact::touching : Contact::overlapping;
+}
+
+Touch touch(const Polygon& a, const Polygon& b, double tolerance_mm) {
+    if (touch_along_a_side(a, b, tolerance_mm)) return Touch::along_a_side;
+    for (const Vec2 corner_a : a)
+        for (const Vec2 corner_b : b)
+            if (at_most_mm(distance(corner_a, corner_b), 2 * tolerance_mm)) return Touch::corner_to_corner;
+    return Touch::corner_to_side;
+}
+
+}  // namespace boughwork
