@@ -35,10 +35,10 @@ enum class Rule {
 /// after it the finding is gone and no new one has come.
 struct Remedy {
     PieceNumber piece;
-    Vec2 move_mm;             ///< Of corner 1.
-    double turn_ccw_deg = 0;  ///< About corner 1, after the move.
+    Vec2 move_mm;                    ///< Of corner 1.
+    double turn_ccw_deg = 0;         ///< About corner 1, after the move.
     std::vector<PieceNumber> chain;  ///< What hangs from the piece and moves along.
-    std::string says;         ///< "2.1 cm left".
+    std::string says;                ///< "2.1 cm left".
     friend bool operator==(const Remedy&, const Remedy&) = default;
 };
 
@@ -50,17 +50,17 @@ struct Finding {
     std::vector<PieceNumber> at_fault;  ///< Those that do not count because of it.
     double amount = 0;                  ///< For contact the signed distance.
     AmountIn unit = AmountIn::mm;
-    std::vector<Vec2> where_mm;         ///< A point, or the two ends of a segment.
-    std::string says;                   ///< One sentence in words, true to the number.
+    std::vector<Vec2> where_mm;  ///< A point, or the two ends of a segment.
+    std::string says;            ///< One sentence in words, true to the number.
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
 /// What holds a hanging piece: a span of a branch, or a side of another piece.
 struct Support {
-    std::size_t branch = 0;             ///< The branch that carries it: index into Tree::branches.
-    int span = 0;                       ///< When it hangs from the branch itself.
-    std::optional<PieceNumber> piece;   ///< When it hangs from a piece ...
-    int side = 0;                       ///< ... by this side of that piece, from 1.
+    std::size_t branch = 0;            ///< The branch that carries it: index into Tree::branches.
+    int span = 0;                      ///< When it hangs from the branch itself.
+    std::optional<PieceNumber> piece;  ///< When it hangs from a piece ...
+    int side = 0;                      ///< ... by this side of that piece, from 1.
     friend bool operator==(const Support&, const Support&) = default;
 };
 
@@ -80,10 +80,10 @@ struct Measures {
     std::int64_t perimeter_in_steps = 0;       ///< The sum of the measured sides.
     std::int64_t height_in_steps = 0;          ///< On the truly longest side; of triangles and cones.
     std::int64_t area_in_half_square_steps = 0;
-    std::vector<double> angles_deg;            ///< True; at corner 1 first.
-    std::optional<TriangleKinds> kinds;        ///< Of three-cornered pieces.
-    std::string name;                          ///< "scalene, right", "regular hexagon", "cone".
-    std::vector<std::string> notes;            ///< "rounded sides can't make this triangle" ...
+    std::vector<double> angles_deg;      ///< True; at corner 1 first.
+    std::optional<TriangleKinds> kinds;  ///< Of three-cornered pieces.
+    std::string name;                    ///< "scalene, right", "regular hexagon", "cone".
+    std::vector<std::string> notes;      ///< "rounded sides can't make this triangle" ...
     friend bool operator==(const Measures&, const Measures&) = default;
 };
 
@@ -91,23 +91,23 @@ struct PieceReport {
     PieceNumber number;
     PieceState state = PieceState::in_the_envelope;
     Measures measures;
-    std::optional<Support> hangs_from;   ///< Present when it hangs, whether or not it counts.
-    int side = 0;                        ///< By which of its sides, from 1; 0 when it does not hang.
-    int depth = 0;                       ///< 1 from a branch; 0 when it does not hang.
-    std::vector<PieceNumber> parents;    ///< All pieces one depth up that it lies on.
-    std::vector<Rule> broken;            ///< Each once.
-    double points = 0;                   ///< Without bonuses; 0 unless it counts.
+    std::optional<Support> hangs_from;  ///< Present when it hangs, whether or not it counts.
+    int side = 0;                       ///< By which of its sides, from 1; 0 when it does not hang.
+    int depth = 0;                      ///< 1 from a branch; 0 when it does not hang.
+    std::vector<PieceNumber> parents;   ///< All pieces one depth up that it lies on.
+    std::vector<Rule> broken;           ///< Each once.
+    double points = 0;                  ///< Without bonuses; 0 unless it counts.
     friend bool operator==(const PieceReport&, const PieceReport&) = default;
 };
 
 /// One thing that the challenge as a whole asks.
 struct ChallengeLine {
-    std::string about;         ///< "pieces", "pieces_per_branch/b1", "criteria/0" ...
-    std::string asks;          ///< In words.
-    std::optional<bool> met;   ///< Absent: not judged.
+    std::string about;        ///< "pieces", "pieces_per_branch/b1", "criteria/0" ...
+    std::string asks;         ///< In words.
+    std::optional<bool> met;  ///< Absent: not judged.
     double have = 0;
     double need = 0;
-    std::string says;          ///< "isosceles: 8 of 27; 9 needed".
+    std::string says;  ///< "isosceles: 8 of 27; 9 needed".
     friend bool operator==(const ChallengeLine&, const ChallengeLine&) = default;
 };
 

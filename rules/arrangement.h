@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// A plan laid out for judging: the tree's shapes, the hung pieces in number order (so that the order
+// of the file decides nothing), and which of them are near each other. Rules speak of pieces by
+// their place in `pieces`.
+
+#include <cstddef>
+#include <vector>
+
+#include "engine/geometry/shape.h"
+#include "engine/geometry/tree_shape.h"
+#include "engine/scene.h"
+
+namespace boughwork {
+
+struct HungPiece {
+    const Piece* piece = nullptr;
+    PosedShape posed;
+    Box box;
+};
+
+struct Arrangement {
+    const Challenge* challenge = nullptr;
+    const Tree* tree = nullptr;
+    TreeShape tree_shape;
+    std::vector<HungPiece> pieces;
+    /// neighbours[i]: the pieces, in order, whose boxes are within the tolerance of that of piece i.
+    std::vector<std::vector<std::size_t>> neighbours;
+
+    double tolerance_mm() const { return challenge->tolerance_mm; }
+    PieceNumber number(std::size_t i) const { return pieces[i].piece->number; }
+    const Polygon& outline(std::size_t i) const { return pieces[i].posed.outline; }
+};
+
+/// `scene` and `plan` must outlive it.
+Arrangement arrange(const Scene& scene, const Plan& plan);
+
+/// True when side `i` of the outline is one that the piece can hang by.
+bool can_hang_by(const HungPiece& piece, std::size_t i);
+
+}  // namespace boughwork

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+#include "rules/challenge_lines.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <string>
+
+#include "rules/measure.h"
+#include "rules/tally.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+namespace {
+
+using Pieces = std::vector<const PieceReport*>;
+
+Pieces counting_pieces(const Report& report) {
+    Pieces counting;
+    for (const PieceReport& p : report.pieces)
+        if (p.state == PieceState::counts) counting.push_back(&p);
+    return counting;
+}
+
+bool asks_something(const Range<int>& range) { return range.most || range.least.value_or(0) > 0; }
+
+/// "at least 2", "at most 5", "2 to 5", "exactly 3".
+std::string in_words(const Range<int>& range) {
+    const int least = range.least.value_or(0);
+    if (!range.most) return "at least " + std::to_string(least);
+    if (least == *range.most) return "exactly " + std::to_string(least);
+    if (least <= 0) return "at most " + std::to_string(*range.most);
+    return std::to_string(least) + " to " + std::to_string(*range.most);
+}
+
+ChallengeLine range_line(std::string about, const std::string& what, const Range<int>& range, long long have) {
+    const bool too_many = range.most && have > *range.most;
+    const bool too_few = have < range.least.value_or(0);
+    const bool by_most = too_many || range.least.value_or(0) <= 0;
+    ChallengeLine line{.about = std::move(about),
+                       .asks = in_words(range) + " " + what,
+                       .met = !too_many && !too_few,
+                       .have = static_cast<double>(have),
+                       .need = static_cast<double>(by_most ? range.most.value_or(0) : *range.least),
+                       .says = {}};
+    line.says =
+        what + ": " + std::to_string(have) + "; " + in_words(range) + (range.most && !too_few ? " allowed" : " needed");
+    return line;
+}
+
+/// One line for each kind of criterion.
+struct CriterionLine {
+    const Scene& scene;
+    const Pieces& counting;
+    std::string about;
+
+    ChallengeLine line(std::string asks, bool met, double have, double need, std::string says) const {
+        return {
+            .about = about, .asks = std::move(asks), .met = met, .have = have, .need = need, .says = std::move(says)};
+    }
+
+    Pieces triangles() const {
+        Pieces list;
+        for (const PieceReport* p : counting)
+            if (p->measures.kinds) list.push_back(p);
+        return list;
+    }
+    Pieces of_kind(Kind kind) const {
+        Pieces list;
+        for (const PieceReport* p : triangles())
+            if (is_of_kind(*p->measures.kinds, kind, scene.challenge.equilateral_is_isosceles)) list.push_back(p);
+        return list;
+    }
+    std::int64_t worth_of(const Pieces& pieces) const {
+        return std::accumulate(pieces.begin(), pieces.end(), std::int64_t{0}, [&](std::int64_t sum, const auto* p) {
+            return sum + worth(p->measures, scene.challenge.score);
+        });
+    }
+
+    ChallengeLine operator()(const NoTwoAlike& asked) const {
+        std::vector<Likeness> seen;
+        for (const PieceReport* p : counting) {
+            const Likeness is_like = likeness(find_piece(scene, p->number)->shape, scene.challenge.step);
+            if (std::find(seen.begin(), seen.end(), is_like) == seen.end()) seen.push_back(is_like);
+        }
+        const auto have = static_cast<long long>(seen.size());
+        return line("at least " + counted(asked.pieces, "piece", "pieces, no two alike"), have >= asked.pieces,
+                    static_cast<double>(have), asked.pieces,
+                    "no two alike: " + std::to_string(have) + "; " + std::to_string(asked.pieces) + " needed");
+    }
+
+    ChallengeLine operator()(const KindAppears& asked) const {
+        const auto have = static_cast<long long>(of_kind(asked.kind).size());
+        const std::string kind = name_of(asked.kind);
+        return line("at least " + std::to_string(asked.at_least) + " " + kind, have >= asked.at_least,
+                    static_cast<double>(have), asked.at_least,
+                    kind + ": " + std::to_string(have) + "; " + std::to_string(asked.at_least) + " needed");
+    }
+
+    ChallengeLine operator()(const KindShare& asked) const {
+        const bool by_points = asked.of == ShareOf::points;
+        const Pieces all_triangles = triangles();
+        const Pieces these = of_kind(asked.kind);
+        const std::int64_t all = by_points ? worth_of(all_triangles) : static_cast<std::int64_t>(all_triangles.size());
+        const std::int64_t have = by_points ? worth_of(these) : static_cast<std::int64_t>(these.size());
+        // Multiplied out, never on rounded per cents.
+        const double share = 100.0 * static_cast<double>(have);
+        const double asked_share = asked.percent * static_cast<double>(all);
+        const bool met = asked.at_most ? share <= asked_share : all > 0 && share >= asked_share;
+        // The count that would do; of no triangles, one for a least share.
+        double would_do = asked.at_most ? std::floor(asked_share / 100) : std::ceil(asked_share / 100);
+        if (!asked.at_most && all == 0) would_do = by_points ? 0 : 1;
+
+        const auto shown = [&](double amount) {
+            return by_points ? points(static_cast<std::int64_t>(amount), scene.challenge) : amount;
+        };
+        const double have_shown = shown(static_cast<double>(have));
+        const double need_shown = shown(would_do);
+        const std::string kind = name_of(asked.kind);
+        const std::string unit = by_points ? " points" : "";
+        return line((asked.at_most ? "at most " : "at least ") + number_in_words(asked.percent) + "% " + kind +
+                        (by_points ? ", by points" : ", by number"),
+                    met, have_shown, need_shown,
+                    kind + ": " + number_in_words(have_shown) + " of " +
+                        number_in_words(shown(static_cast<double>(all))) + unit + "; " +
+                        (asked.at_most ? "at most " : "") + number_in_words(need_shown) +
+                        (asked.at_most ? " allowed" : " needed"));
+    }
+};
+
+}  // namespace
+
+std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan, const Report& report) {
+    const Limits& limits = scene.challenge.limits;
+    const Pieces counting = counting_pieces(report);
+    std::vector<ChallengeLine> lines;
+    if (asks_something(limits.pieces))
+        lines.push_back(
+            range_line("pieces", "pieces that count", limits.pieces, static_cast<long long>(counting.size())));
+    if (asks_something(limits.branches))
+        lines.push_back(
+            range_line("branches", "branches", limits.branches, static_cast<long long>(plan.tree.branches.size())));
+    if (asks_something(limits.pieces_per_branch)) {
+        for (std::size_t b = 0; b < plan.tree.branches.size(); ++b) {
+            const std::string& name = plan.tree.branches[b].name;
+            const auto have = std::count_if(counting.begin(), counting.end(), [&](const PieceReport* p) {
+                return p->hangs_from && p->hangs_from->branch == b;
+            });
+            lines.push_back(
+                range_line("pieces_per_branch/" + name, "pieces on branch " + name, limits.pieces_per_branch, have));
+        }
+    }
+    if (limits.sheets)
+        lines.push_back(
+            {.about = "sheets",
+             .asks = "at most " + counted(*limits.sheets, "sheet", "sheets") + " of paper",
+             .met = std::nullopt,
+             .have = 0,
+             .need = static_cast<double>(*limits.sheets),
+             .says = "sheets of paper: not counted yet; at most " + std::to_string(*limits.sheets) + " allowed"});
+    for (std::size_t i = 0; i < scene.challenge.criteria.size(); ++i)
+        lines.push_back(std::visit(CriterionLine{scene, counting, "criteria/" + std::to_string(i)},
+                                   scene.challenge.criteria[i].asks));
+    return lines;
+}
+
+}  // namespace boughwork

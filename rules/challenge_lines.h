@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// What the challenge asks as a whole, line by line, met or not (rulebook 9).
+
+#include <vector>
+
+#include "rules/report.h"
+
+namespace boughwork {
+
+/// The lines that ask something, in the order pieces, branches, pieces_per_branch (one a branch),
+/// sheets, criteria. Needs the pieces' states, measures and branches of `report`. An unmet line
+/// disqualifies no piece.
+std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan, const Report& report);
+
+}  // namespace boughwork

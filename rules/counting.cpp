@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+#include "rules/counting.h"
+
+#include <algorithm>
+#include <numeric>
+#include <string>
+
+#include "rules/tree_rules.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+namespace {
+
+Finding about(const Arrangement& a, std::size_t i, Rule rule, int count, std::string says) {
+    return {.rule = rule,
+            .pieces = {a.number(i)},
+            .at_fault = {a.number(i)},
+            .amount = static_cast<double>(count),
+            .unit = AmountIn::count,
+            .where_mm = {centroid(a.outline(i))},
+            .says = std::move(says)};
+}
+
+/// What hangs from no parent that counts, from the branches outward. `cut` marks those found before.
+void cut_off_chains(const Arrangement& a, const std::vector<Hanging>& hanging, std::vector<bool>& counts,
+                    std::vector<bool>& cut, std::vector<Finding>& findings) {
+    std::vector<std::size_t> by_depth(a.pieces.size());
+    std::iota(by_depth.begin(), by_depth.end(), std::size_t{0});
+    std::stable_sort(by_depth.begin(), by_depth.end(),
+                     [&](std::size_t x, std::size_t y) { return hanging[x].depth < hanging[y].depth; });
+    for (const std::size_t i : by_depth) {
+        const std::vector<std::size_t>& parents = hanging[i].parents;
+        if (parents.empty() || cut[i]) continue;
+        if (std::any_of(parents.begin(), parents.end(), [&](std::size_t parent) { return counts[parent]; })) continue;
+        cut[i] = true;
+        counts[i] = false;
+        const PieceNumber holder = *hanging[i].support->piece;
+        findings.push_back(about(a, i, Rule::cut_off, hanging[i].depth - 1,
+                                 capitalised(in_words(a.number(i))) + " hangs from " + in_words(holder) +
+                                     ", which does not count; here only a piece that counts can hold another."));
+    }
+}
+
+/// In number order, those of `pieces` past `most`.
+void over_the_limit(const Arrangement& a, const std::vector<std::size_t>& pieces, int most, const std::string& where,
+                    std::vector<bool>& counts, std::vector<Finding>& findings) {
+    int place = 0;
+    for (const std::size_t i : pieces) {
+        if (!counts[i] || ++place <= most) continue;
+        counts[i] = false;
+        findings.push_back(about(a, i, Rule::over_the_limit, place - most,
+                                 "At most " + counted(most, "piece counts ", "pieces count ") + where + ", and " +
+                                     in_words(a.number(i)) + " would be number " + std::to_string(place) + "."));
+    }
+}
+
+}  // namespace
+
+std::vector<Finding> counting_findings(const Arrangement& a, const std::vector<Hanging>& hanging,
+                                       std::vector<bool>& counts) {
+    const Challenge& challenge = *a.challenge;
+    std::vector<Finding> findings;
+    std::vector<bool> cut(a.pieces.size(), false);
+    const auto cut_off_by_holds = [&] {
+        if (challenge.holds == Holds::counting) cut_off_chains(a, hanging, counts, cut, findings);
+    };
+    cut_off_by_holds();
+    if (challenge.over_limit == OverLimit::noted) return findings;
+
+    std::vector<std::vector<std::size_t>> on_branch(a.tree_shape.branches.size());
+    std::vector<std::size_t> in_all(a.pieces.size());
+    std::iota(in_all.begin(), in_all.end(), std::size_t{0});
+    for (const std::size_t i : in_all)
+        if (hanging[i].support) on_branch[hanging[i].support->branch].push_back(i);
+    if (challenge.limits.pieces_per_branch.most)
+        for (std::size_t b = 0; b < on_branch.size(); ++b)
+            over_the_limit(a, on_branch[b], *challenge.limits.pieces_per_branch.most, "on " + branch_in_words(a, b),
+                           counts, findings);
+    if (challenge.limits.pieces.most)
+        over_the_limit(a, in_all, *challenge.limits.pieces.most, "in all", counts, findings);
+    cut_off_by_holds();
+    return findings;
+}
+
+}  // namespace boughwork

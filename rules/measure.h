@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// What ruler and protractor say of a piece (rulebook 7): sides at the challenge's step, kinds,
+// height, area. Whatever could hang on a tie or on a flat triangle is decided on whole numbers.
+
+#include <cstdint>
+#include <vector>
+
+#include "rules/report.h"
+
+namespace boughwork {
+
+/// Of a possible shape.
+Measures measure(const Shape& shape, const Challenge& challenge);
+
+/// `steps` of the ruler in `unit`: one exact fraction, rounded once.
+double in_units(std::int64_t steps, const Step& step, Unit unit);
+/// Halves of a square step in squares of `unit`.
+double area_in_units(std::int64_t half_square_steps, const Step& step, Unit unit);
+
+/// The measured distances between all corners, sorted; equal for alike pieces. Cones are alike to cones only.
+struct Likeness {
+    bool cone = false;
+    std::vector<std::int64_t> distances_in_steps;
+    friend bool operator==(const Likeness&, const Likeness&) = default;
+};
+Likeness likeness(const Shape& shape, const Step& step);
+
+/// True when a piece of these kinds counts as `kind`; an equilateral one may count as isosceles too.
+bool is_of_kind(const TriangleKinds& kinds, Kind kind, bool equilateral_is_isosceles);
+
+}  // namespace boughwork

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MIT
+#include "rules/not_hanging.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <string>
+
+#include "engine/geometry/tolerance.h"
+#include "rules/lying.h"
+#include "rules/tree_rules.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+namespace {
+
+/// Judges one piece after the other; `i` is always its place in the arrangement.
+class Judge {
+public:
+    Judge(const Arrangement& a, const std::vector<Hanging>& hanging)
+        : a_(a), hanging_(hanging), t_(a.tolerance_mm()), unit_(a.challenge->units) {}
+
+    std::optional<Finding> runs_past_the_end(std::size_t i) const;
+    std::optional<Finding> over_a_branch(std::size_t i) const;
+    std::optional<Finding> not_by_a_whole_side(std::size_t i) const;
+    Finding cut_off(std::size_t i, std::size_t holder, int links) const;
+    Finding held_by_nothing(std::size_t i) const;
+
+    bool lies_on_piece(std::size_t i, std::size_t holder) const;
+
+private:
+    Finding about(Rule rule, std::size_t i, double amount, std::vector<Vec2> where, std::string says) const {
+        return {.rule = rule,
+                .pieces = {a_.number(i)},
+                .at_fault = {a_.number(i)},
+                .amount = amount,
+                .unit = AmountIn::mm,
+                .where_mm = std::move(where),
+                .says = std::move(says)};
+    }
+    std::string subject(std::size_t i) const { return capitalised(in_words(a_.number(i))); }
+
+    const Arrangement& a_;
+    const std::vector<Hanging>& hanging_;
+    double t_;
+    Unit unit_;
+};
+
+/// "the left end of", "the upper end of": as seen from the support's middle.
+std::string end_in_words(const Segment& support, bool at_to) {
+    const Vec2 toward = at_to ? support.to - support.from : support.from - support.to;
+    if (std::abs(toward.x) >= std::abs(toward.y)) return toward.x < 0 ? "the left end of " : "the right end of ";
+    return toward.y < 0 ? "the lower end of " : "the upper end of ";
+}
+
+/// A support that a side runs past, and how it is called.
+struct Overrun {
+    InLine place;
+    Segment side;
+    Segment support;
+    std::string name;
+};
+
+std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
+    const HungPiece& piece = a_.pieces[i];
+    std::optional<Overrun> longest;
+    const auto try_support = [&](const Segment& support, const auto& name) {
+        for (std::size_t k = 0; k < piece.posed.outline.size(); ++k) {
+            if (!can_hang_by(piece, k)) continue;
+            const Segment s = side(piece.posed.outline, k);
+            const auto place = in_line(s, support, t_);
+            if (!place || !runs_past(*place, t_)) continue;
+            if (!longest || more_than_mm(place->shared_mm, longest->place.shared_mm))
+                longest = Overrun{*place, s, support, name()};
+        }
+    };
+    for (const BranchShape& branch : a_.tree_shape.branches)
+        for (const Span& span : branch.spans)
+            if (within_gap(piece.box, bounds({span.edge.from, span.edge.to}), t_ + hair_mm))
+                try_support(span.edge, [&] { return branch_in_words(a_, span.branch); });
+    for (const std::size_t n : a_.neighbours[i]) {
+        if (!hanging_[n].support) continue;
+        const PosedShape& holder = a_.pieces[n].posed;
+        for (std::size_t k = 0; k < holder.outline.size(); ++k) {
+            const Segment support = side(holder.outline, k);
+            if (!points_down_or_sideways(outward_normal(support))) continue;
+            try_support(support, [&] {
+                return "side " + std::to_string(holder.side_numbers[k]) + " of " + in_words(a_.number(n));
+            });
+        }
+    }
+    if (!longest) return std::nullopt;
+
+    const bool at_to = longest->place.past_to_mm >= longest->place.past_from_mm;
+    const double past = at_to ? longest->place.past_to_mm : longest->place.past_from_mm;
+    // The side runs against the support, so its first end lies at the support's second.
+    return about(Rule::runs_past_the_end, i, past,
+                 {at_to ? longest->support.to : longest->support.from, at_to ? longest->side.from : longest->side.to},
+                 subject(i) + " runs " + length_in_words(past, unit_, Rounding::up) + " past " +
+                     end_in_words(longest->support, at_to) + longest->name + "; the whole side must lie on it.");
+}
+
+std::optional<Finding> Judge::over_a_branch(std::size_t i) const {
+    std::optional<Gap> deepest;
+    std::size_t of = 0;
+    for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b) {
+        const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_);
+        if (!near || contact(near->gap.distance_mm, t_) != Contact::overlapping) continue;
+        if (deepest && near->gap.distance_mm >= deepest->distance_mm) continue;
+        deepest = near->gap;
+        of = b;
+    }
+    if (!deepest) return std::nullopt;
+    return about(Rule::over_a_branch, i, deepest->distance_mm, {deepest->between.from, deepest->between.to},
+                 subject(i) + " lies " + length_in_words(-deepest->distance_mm, unit_, Rounding::up) + " over " +
+                     branch_in_words(a_, of) + "; it must hang below it, by a whole side.");
+}
+
+/// What a piece meets without hanging from it.
+struct Meeting {
+    Gap gap;
+    std::string name;
+    Touch touch;
+};
+
+std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
+    const Polygon& outline = a_.outline(i);
+    std::optional<Meeting> nearest;
+    const auto meet = [&](const Polygon& other, const Gap& g, const auto& name) {
+        if (contact(g.distance_mm, t_) == Contact::apart) return;
+        if (nearest && g.distance_mm >= nearest->gap.distance_mm - hair_mm) return;
+        nearest = Meeting{g, name(), touch(other, outline, t_)};
+    };
+    for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b)
+        if (const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_))
+            meet(a_.tree_shape.branches[b].runs[near->run], near->gap, [&] { return branch_in_words(a_, b); });
+    for (const std::size_t n : a_.neighbours[i])
+        if (hanging_[n].support)
+            meet(a_.outline(n), gap(a_.outline(n), outline), [&] { return in_words(a_.number(n)); });
+    if (!nearest) return std::nullopt;
+
+    const double d = nearest->gap.distance_mm;
+    std::string words = subject(i);
+    if (contact(d, t_) == Contact::overlapping) {
+        words += " lies " + length_in_words(-d, unit_, Rounding::up) + " over " + nearest->name;
+    } else {
+        const bool on_top = !points_down_or_sideways(nearest->gap.way_out);
+        words += d > hair_mm ? " is " + length_in_words(d, unit_, Rounding::down) + " from " + nearest->name
+                             : " touches " + nearest->name;
+        words += on_top                                  ? ", from above"
+                 : nearest->touch == Touch::along_a_side ? ", along part of a side"
+                                                         : ", by a corner only";
+    }
+    return about(Rule::not_by_a_whole_side, i, d, {nearest->gap.between.from, nearest->gap.between.to},
+                 words + "; it must hang by a whole side.");
+}
+
+bool Judge::lies_on_piece(std::size_t i, std::size_t holder) const {
+    const HungPiece& piece = a_.pieces[i];
+    const Polygon& on = a_.outline(holder);
+    for (std::size_t k = 0; k < on.size(); ++k) {
+        const Segment support = side(on, k);
+        if (!points_down_or_sideways(outward_normal(support))) continue;
+        for (std::size_t s = 0; s < piece.posed.outline.size(); ++s) {
+            if (!can_hang_by(piece, s)) continue;
+            const auto place = in_line(side(piece.posed.outline, s), support, t_);
+            if (place && lies_on(*place, t_)) return true;
+        }
+    }
+    return false;
+}
+
+Finding Judge::cut_off(std::size_t i, std::size_t holder, int links) const {
+    Finding finding =
+        about(Rule::cut_off, i, links, {centroid(a_.outline(i))},
+              subject(i) + " hangs from " + in_words(a_.number(holder)) + ", which does not hang itself.");
+    finding.unit = AmountIn::count;
+    return finding;
+}
+
+Finding Judge::held_by_nothing(std::size_t i) const {
+    std::optional<Gap> nearest;
+    std::size_t of = 0;
+    for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b) {
+        const auto g = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], std::numeric_limits<double>::infinity());
+        if (!g || (nearest && g->gap.distance_mm >= nearest->distance_mm)) continue;
+        nearest = g->gap;
+        of = b;
+    }
+    if (!nearest)
+        return about(Rule::held_by_nothing, i, 0, {centroid(a_.outline(i))},
+                     "Nothing holds " + in_words(a_.number(i)) + "; the tree has no branch.");
+    return about(Rule::held_by_nothing, i, nearest->distance_mm, {nearest->between.from, nearest->between.to},
+                 "Nothing holds " + in_words(a_.number(i)) + "; " + branch_in_words(a_, of) + " is " +
+                     length_in_words(nearest->distance_mm, unit_, Rounding::down) + " away.");
+}
+
+}  // namespace
+
+std::vector<Finding> why_not_hanging(const Arrangement& a, const std::vector<Hanging>& hanging) {
+    const Judge judge(a, hanging);
+    std::vector<std::optional<Finding>> why(a.pieces.size());
+    std::vector<std::size_t> layer;
+    for (std::size_t i = 0; i < a.pieces.size(); ++i) {
+        if (hanging[i].support) continue;
+        why[i] = judge.runs_past_the_end(i);
+        if (!why[i]) why[i] = judge.over_a_branch(i);
+        if (!why[i]) why[i] = judge.not_by_a_whole_side(i);
+        if (why[i]) layer.push_back(i);
+    }
+    // Whatever lies on one of those is cut off with it, link by link.
+    for (int links = 1; !layer.empty(); ++links) {
+        std::vector<std::size_t> next;
+        for (const std::size_t holder : layer) {
+            for (const std::size_t i : a.neighbours[holder]) {
+                if (hanging[i].support || why[i] || !judge.lies_on_piece(i, holder)) continue;
+                why[i] = judge.cut_off(i, holder, links);
+                next.push_back(i);
+            }
+        }
+        std::sort(next.begin(), next.end());
+        layer = std::move(next);
+    }
+    std::vector<Finding> findings;
+    for (std::size_t i = 0; i < a.pieces.size(); ++i)
+        if (!hanging[i].support) findings.push_back(why[i] ? *why[i] : judge.held_by_nothing(i));
+    return findings;
+}
+
+}  // namespace boughwork

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include "rules/snap.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "rules/chain.h"
+#include "rules/supports.h"
+
+namespace boughwork {
+namespace {
+
+/// The plan without the piece and without what hangs from it, which can support it no more.
+Plan without_chain(const Plan& plan, const Report& report, PieceNumber piece) {
+    const std::vector<PieceNumber> chain = chain_below(report, piece);
+    const auto goes = [&](const Hung& hung) {
+        return hung.piece == piece || std::binary_search(chain.begin(), chain.end(), hung.piece);
+    };
+    Plan rest = plan;
+    rest.hung.erase(std::remove_if(rest.hung.begin(), rest.hung.end(), goes), rest.hung.end());
+    return rest;
+}
+
+/// The pose at which side `i` of what the hand holds lies exactly on the edge, its middle as near as
+/// can be to where it is now, all of it on the edge if there is room.
+Snap snap_to(const Pose& in_hand, const PosedShape& held, std::size_t i, const SupportEdge& support) {
+    const Segment s = side(held.outline, i);
+    const Vec2 along = direction(support.edge);
+    // What hangs runs against the edge that holds it.
+    const Vec2 before = direction(s);
+    const double turn_rad = std::atan2(cross(before, -along), dot(before, -along));
+
+    const Vec2 middle = 0.5 * (s.from + s.to);
+    const double half = length(s) / 2;
+    const double room = length(support.edge);
+    const double wanted = dot(middle - support.edge.from, along);
+    const double at = room > 2 * half ? std::clamp(wanted, half, room - half) : room / 2;
+    const Vec2 new_middle = support.edge.from + at * along;
+
+    Snap snap{.pose = in_hand, .support = support.support, .side = held.side_numbers[i], .moved_mm = 0};
+    snap.pose.turn_ccw_deg = in_hand.turn_ccw_deg + turn_rad * degrees_per_radian;
+    snap.pose.at_mm = new_middle + turned_ccw(in_hand.at_mm - middle, turn_rad);
+    const Vec2 new_from = new_middle + half * along;
+    const Vec2 new_to = new_middle - half * along;
+    snap.moved_mm = (distance(s.from, new_from) + distance(s.to, new_to)) / 2;
+    return snap;
+}
+
+}  // namespace
+
+std::vector<Snap> snaps(const Scene& scene, const Plan& plan, const Report& report, PieceNumber piece,
+                        const Pose& in_hand, double reach_mm, std::optional<int> by_side) {
+    const Plan rest = without_chain(plan, report, piece);
+    const Arrangement a = arrange(scene, rest);
+    const HungPiece held{
+        .piece = find_piece(scene, piece), .posed = posed(find_piece(scene, piece)->shape, in_hand), .box = {}};
+    std::vector<Snap> places;
+    for (const SupportEdge& support : find_supports(a, find_hanging(a))) {
+        for (std::size_t i = 0; i < held.posed.outline.size(); ++i) {
+            if (!can_hang_by(held, i) || (by_side && held.posed.side_numbers[i] != *by_side)) continue;
+            const Snap snap = snap_to(in_hand, held.posed, i, support);
+            if (snap.moved_mm <= reach_mm) places.push_back(snap);
+        }
+    }
+    std::stable_sort(places.begin(), places.end(),
+                     [](const Snap& x, const Snap& y) { return x.moved_mm < y.moved_mm; });
+    return places;
+}
+
+}  // namespace boughwork

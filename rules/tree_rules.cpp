@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include "rules/tree_rules.h"
+
+#include <algorithm>
+
+#include "engine/geometry/tolerance.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+namespace {
+
+Finding about(Rule rule, PieceNumber piece, const Gap& gap, std::string says) {
+    return {.rule = rule,
+            .pieces = {piece},
+            .at_fault = {piece},
+            .amount = gap.distance_mm,
+            .unit = AmountIn::mm,
+            .where_mm = {gap.between.from, gap.between.to},
+            .says = std::move(says)};
+}
+
+/// "Piece 1 is 0.8 mm from the trunk; it must be more than 1 mm away."
+std::string too_near(const Arrangement& a, PieceNumber piece, double d, const std::string& thing) {
+    const Unit unit = a.challenge->units;
+    std::string words = capitalised(in_words(piece));
+    if (d > hair_mm)
+        words += " is " + length_in_words(d, unit, Rounding::down) + " from " + thing;
+    else if (d < -hair_mm)
+        words += " lies " + length_in_words(-d, unit, Rounding::up) + " over " + thing;
+    else
+        words += " touches " + thing;
+    return words + "; it must be more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " away.";
+}
+
+/// Below the ground the whole world is ground: the lowest corner tells.
+Gap gap_to_ground(const Polygon& outline) {
+    const Vec2 lowest = *std::min_element(outline.begin(), outline.end(), [](Vec2 p, Vec2 q) { return p.y < q.y; });
+    return {.distance_mm = lowest.y, .between = {{lowest.x, 0}, lowest}, .way_out = {0, 1}};
+}
+
+std::string ground_in_words(const Arrangement& a, PieceNumber piece, double d) {
+    const Unit unit = a.challenge->units;
+    std::string words = capitalised(in_words(piece));
+    if (d > hair_mm)
+        words += " is " + length_in_words(d, unit, Rounding::down) + " above the ground";
+    else if (d < -hair_mm)
+        words += " reaches " + length_in_words(-d, unit, Rounding::up) + " into the ground";
+    else
+        words += " touches the ground";
+    return words + "; it must stay more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " above it.";
+}
+
+}  // namespace
+
+std::optional<BranchGap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm) {
+    std::optional<BranchGap> deepest;
+    for (std::size_t i = 0; i < branch.runs.size(); ++i) {
+        if (!within_gap(bounds(branch.runs[i]), piece.box, reach_mm + hair_mm)) continue;
+        const Gap g = gap(branch.runs[i], piece.posed.outline);
+        if (!deepest || g.distance_mm < deepest->gap.distance_mm) deepest = BranchGap{g, i};
+    }
+    return deepest;
+}
+
+std::string branch_in_words(const Arrangement& a, std::size_t branch) {
+    return "branch " + a.tree->branches[branch].name;
+}
+
+std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hanging>& hanging) {
+    const double t = a.tolerance_mm();
+    const Box trunk_box = bounds(a.tree_shape.trunk);
+    std::vector<Finding> findings;
+    for (std::size_t i = 0; i < a.pieces.size(); ++i) {
+        const HungPiece& piece = a.pieces[i];
+        const PieceNumber number = a.number(i);
+
+        const Gap ground = gap_to_ground(piece.posed.outline);
+        if (contact(ground.distance_mm, t) != Contact::apart)
+            findings.push_back(about(Rule::ground, number, ground, ground_in_words(a, number, ground.distance_mm)));
+
+        if (within_gap(trunk_box, piece.box, t + hair_mm)) {
+            const Gap trunk = gap(a.tree_shape.trunk, piece.posed.outline);
+            if (contact(trunk.distance_mm, t) != Contact::apart)
+                findings.push_back(
+                    about(Rule::trunk, number, trunk, too_near(a, number, trunk.distance_mm, "the trunk")));
+        }
+
+        if (!hanging[i].support) continue;
+        for (std::size_t b = 0; b < a.tree_shape.branches.size(); ++b) {
+            const auto near = gap_to_branch(a.tree_shape.branches[b], piece, t);
+            if (!near) continue;
+            const double d = near->gap.distance_mm;
+            const bool carries = b == hanging[i].support->branch;
+            if (carries && contact(d, t) == Contact::overlapping)
+                findings.push_back(about(Rule::over_a_branch, number, near->gap,
+                                         capitalised(in_words(number)) + " lies " +
+                                             length_in_words(-d, a.challenge->units, Rounding::up) + " over " +
+                                             branch_in_words(a, b) + ", which it hangs from; it may only touch it."));
+            if (!carries && contact(d, t) != Contact::apart)
+                findings.push_back(
+                    about(Rule::other_branch, number, near->gap, too_near(a, number, d, branch_in_words(a, b))));
+        }
+    }
+    return findings;
+}
+
+}  // namespace boughwork

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "rules/wording.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <numeric>
+
+#include "engine/geometry/tolerance.h"
+
+namespace boughwork {
+namespace {
+
+/// How many of `grain_mm` the length is, rounded; a hair off a whole number is that number.
+std::int64_t grains(double mm, double grain_mm, Rounding rounding) {
+    const double count = mm / grain_mm;
+    const double hair = hair_mm / grain_mm;
+    return static_cast<std::int64_t>(rounding == Rounding::down ? std::floor(count + hair) : std::ceil(count - hair));
+}
+
+}  // namespace
+
+std::string mixed_fraction(std::int64_t numerator, std::int64_t denominator) {
+    const std::int64_t whole = numerator / denominator;
+    const std::int64_t rest = numerator % denominator;
+    if (rest == 0) return std::to_string(whole);
+    const std::int64_t common = std::gcd(rest, denominator);
+    const std::string fraction = std::to_string(rest / common) + "/" + std::to_string(denominator / common);
+    return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
+}
+
+std::string number_in_words(double value) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%.2f", value);
+    std::string words = text;
+    while (words.back() == '0') words.pop_back();
+    if (words.back() == '.') words.pop_back();
+    return words == "-0" ? "0" : words;
+}
+
+std::string length_in_words(double mm, Unit unit, Rounding rounding) {
+    if (unit == Unit::in) {
+        constexpr std::int64_t parts = 32;
+        const std::int64_t count = grains(mm, 25.4 / parts, rounding);
+        if (count == 0 && mm > hair_mm) return "less than 1/32 inch";
+        return mixed_fraction(count, parts) + (count <= parts && count > 0 ? " inch" : " inches");
+    }
+    if (mm < 10 - hair_mm) {
+        const std::int64_t tenths = grains(mm, 0.1, rounding);
+        if (tenths == 0 && mm > hair_mm) return "less than 0.1 mm";
+        return number_in_words(static_cast<double>(tenths) / 10) + " mm";
+    }
+    const auto whole_mm = static_cast<double>(grains(mm, 1, rounding));
+    return unit == Unit::mm ? number_in_words(whole_mm) + " mm" : number_in_words(whole_mm / 10) + " cm";
+}
+
+std::string in_words(PieceNumber piece) { return "piece " + std::to_string(piece.value); }
+
+std::string in_words(const std::vector<PieceNumber>& pieces) {
+    if (pieces.size() == 1) return in_words(pieces.front());
+    std::string words = "pieces ";
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        if (i > 0) words += i + 1 == pieces.size() ? " and " : ", ";
+        words += std::to_string(pieces[i].value);
+    }
+    return words;
+}
+
+std::string counted(long long count, const std::string& one, const std::string& several) {
+    return std::to_string(count) + " " + (count == 1 ? one : several);
+}
+
+const char* name_of(Unit unit) {
+    switch (unit) {
+        case Unit::mm: return "mm";
+        case Unit::cm: return "cm";
+        case Unit::in: return "inch";
+    }
+    return "";
+}
+
+std::string move_in_words(Vec2 move_mm, Unit unit) {
+    // What is too little to see is not worth a word, unless it is all there is.
+    const double least = std::min(0.05, 0.1 * length(move_mm));
+    std::string words;
+    const auto add = [&](double amount, const char* positive, const char* negative) {
+        if (std::abs(amount) <= least) return;
+        if (!words.empty()) words += " and ";
+        words += length_in_words(std::abs(amount), unit, Rounding::up) + " " + (amount > 0 ? positive : negative);
+    };
+    add(move_mm.x, "right", "left");
+    add(move_mm.y, "up", "down");
+    return words;
+}
+
+std::string capitalised(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
+}  // namespace boughwork

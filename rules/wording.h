@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// Lengths, counts and names in words, for the referee's sentences: in the challenge's unit, rounded
+// to the side on which the sentence stays true.
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "engine/scene.h"
+
+namespace boughwork {
+
+enum class Rounding { down, up };
+
+/// "0.8 mm", "2.1 cm", "2 1/2 inches", "1/16 inch". Metric lengths below 1 cm go to a tenth of a
+/// millimetre, others to a millimetre; inches to a 32nd.
+std::string length_in_words(double mm, Unit unit, Rounding rounding);
+
+/// "2 1/2", "1/16", "0", with the fraction in lowest terms.
+std::string mixed_fraction(std::int64_t numerator, std::int64_t denominator);
+
+/// At most two decimals, none that say nothing: "87", "12.5".
+std::string number_in_words(double value);
+
+/// "piece 7"; "pieces 7, 8 and 9".
+std::string in_words(PieceNumber piece);
+std::string in_words(const std::vector<PieceNumber>& pieces);
+
+/// "1 piece", "3 pieces".
+std::string counted(long long count, const std::string& one, const std::string& several);
+
+/// "cm", "square cm", "inch" ... as the name of a unit of points.
+const char* name_of(Unit unit);
+
+/// "2.1 cm left", "4.3 mm up and 1 mm right".
+std::string move_in_words(Vec2 move_mm, Unit unit);
+
+std::string capitalised(std::string words);
+
+}  // namespace boughwork
