@@ -33,19 +33,25 @@ std::string in_words(const Range<int>& range) {
     return std::to_string(least) + " to " + std::to_string(*range.most);
 }
 
-ChallengeLine range_line(std::string about, const std::string& what, const Range<int>& range, long long have) {
+/// What is counted, as one and as several: "piece that counts", "pieces that count".
+struct Counted {
+    std::string one;
+    std::string several;
+};
+
+ChallengeLine range_line(std::string about, const Counted& what, const Range<int>& range, long long have) {
+    const int least = range.least.value_or(0);
+    const bool too_few = have < least;
     const bool too_many = range.most && have > *range.most;
-    const bool too_few = have < range.least.value_or(0);
-    const bool by_most = too_many || range.least.value_or(0) <= 0;
-    ChallengeLine line{.about = std::move(about),
-                       .asks = in_words(range) + " " + what,
-                       .met = !too_many && !too_few,
-                       .have = static_cast<double>(have),
-                       .need = static_cast<double>(by_most ? range.most.value_or(0) : *range.least),
-                       .says = {}};
-    line.says =
-        what + ": " + std::to_string(have) + "; " + in_words(range) + (range.most && !too_few ? " allowed" : " needed");
-    return line;
+    const bool by_most = too_many || least <= 0;
+    const int last_named = range.most.value_or(least);
+    return {.about = std::move(about),
+            .asks = in_words(range) + " " + (last_named == 1 ? what.one : what.several),
+            .met = !too_many && !too_few,
+            .have = static_cast<double>(have),
+            .need = static_cast<double>(by_most ? range.most.value_or(0) : least),
+            .says = what.several + ": " + std::to_string(have) + "; " + in_words(range) +
+                    (range.most && !too_few ? " allowed" : " needed")};
 }
 
 /// One line for each kind of criterion.
@@ -103,28 +109,31 @@ struct CriterionLine {
         const Pieces these = of_kind(asked.kind);
         const std::int64_t all = by_points ? worth_of(all_triangles) : static_cast<std::int64_t>(all_triangles.size());
         const std::int64_t have = by_points ? worth_of(these) : static_cast<std::int64_t>(these.size());
-        // Multiplied out, never on rounded per cents.
-        const double share = 100.0 * static_cast<double>(have);
-        const double asked_share = asked.percent * static_cast<double>(all);
-        const bool met = asked.at_most ? share <= asked_share : all > 0 && share >= asked_share;
-        // The count that would do; of no triangles, one for a least share.
-        double would_do = asked.at_most ? std::floor(asked_share / 100) : std::ceil(asked_share / 100);
-        if (!asked.at_most && all == 0) would_do = by_points ? 0 : 1;
+        // Multiplied out in whole thousandths of a per cent, never on rounded per cents.
+        const std::int64_t asked_thousandths = std::llround(asked.percent * 1000);
+        const std::int64_t whole = 100'000;
+        const std::int64_t asked_share = asked_thousandths * all;
+        const bool met = asked.at_most ? whole * have <= asked_share : all > 0 && whole * have >= asked_share;
+        // What would do; of no triangles, one for a least share.
+        const std::int64_t at_least = std::max<std::int64_t>((asked_share + whole - 1) / whole, all == 0);
+        const std::int64_t would_do = asked.at_most ? asked_share / whole : at_least;
 
-        const auto shown = [&](double amount) {
-            return by_points ? points(static_cast<std::int64_t>(amount), scene.challenge) : amount;
+        const auto shown = [&](std::int64_t amount) {
+            return by_points ? points(amount, scene.challenge) : static_cast<double>(amount);
         };
-        const double have_shown = shown(static_cast<double>(have));
+        const double have_shown = shown(have);
         const double need_shown = shown(would_do);
         const std::string kind = name_of(asked.kind);
-        const std::string unit = by_points ? " points" : "";
-        return line((asked.at_most ? "at most " : "at least ") + number_in_words(asked.percent) + "% " + kind +
-                        (by_points ? ", by points" : ", by number"),
-                    met, have_shown, need_shown,
-                    kind + ": " + number_in_words(have_shown) + " of " +
-                        number_in_words(shown(static_cast<double>(all))) + unit + "; " +
-                        (asked.at_most ? "at most " : "") + number_in_words(need_shown) +
-                        (asked.at_most ? " allowed" : " needed"));
+        const std::string per_cent = number_in_words(asked.percent) + "%";
+        const std::string bound = asked.at_most ? "at most " : "at least ";
+        const std::string what = by_points ? " points" : "";
+        const std::string needed = asked.at_most ? "at most " + number_in_words(need_shown) + " allowed"
+                                                 : number_in_words(need_shown) + " needed";
+        return line(bound + per_cent + " " + kind + (by_points ? ", by points" : ", by number"), met, have_shown,
+                    need_shown,
+                    all == 0 ? kind + ": no triangle counts yet; " + bound + per_cent
+                             : kind + ": " + number_in_words(have_shown) + " of " + number_in_words(shown(all)) + what +
+                                   "; " + needed);
     }
 };
 
@@ -135,19 +144,20 @@ std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan,
     const Pieces counting = counting_pieces(report);
     std::vector<ChallengeLine> lines;
     if (asks_something(limits.pieces))
-        lines.push_back(
-            range_line("pieces", "pieces that count", limits.pieces, static_cast<long long>(counting.size())));
+        lines.push_back(range_line("pieces", {"piece that counts", "pieces that count"}, limits.pieces,
+                                   static_cast<long long>(counting.size())));
     if (asks_something(limits.branches))
-        lines.push_back(
-            range_line("branches", "branches", limits.branches, static_cast<long long>(plan.tree.branches.size())));
+        lines.push_back(range_line("branches", {"branch", "branches"}, limits.branches,
+                                   static_cast<long long>(plan.tree.branches.size())));
     if (asks_something(limits.pieces_per_branch)) {
         for (std::size_t b = 0; b < plan.tree.branches.size(); ++b) {
             const std::string& name = plan.tree.branches[b].name;
             const auto have = std::count_if(counting.begin(), counting.end(), [&](const PieceReport* p) {
                 return p->hangs_from && p->hangs_from->branch == b;
             });
-            lines.push_back(
-                range_line("pieces_per_branch/" + name, "pieces on branch " + name, limits.pieces_per_branch, have));
+            lines.push_back(range_line("pieces_per_branch/" + name,
+                                       {"piece on branch " + name, "pieces on branch " + name},
+                                       limits.pieces_per_branch, have));
         }
     }
     if (limits.sheets)

@@ -80,8 +80,8 @@ const char* name_of(Unit unit) {
 }
 
 std::string move_in_words(Vec2 move_mm, Unit unit) {
-    // What is too little to see is not worth a word, unless it is all there is.
-    const double least = std::min(0.05, 0.1 * length(move_mm));
+    // A move along a gently sloping branch is a move left or right to the eye.
+    const double least = 0.15 * length(move_mm);
     std::string words;
     const auto add = [&](double amount, const char* positive, const char* negative) {
         if (std::abs(amount) <= least) return;
