@@ -37,11 +37,13 @@ enum class OverLimit { extras_do_not_count, noted };
 /// A name a triangle can bear: three by sides, three by angles.
 enum class Kind { equilateral, isosceles, scalene, right, acute, obtuse };
 
-/// How finely sides are measured: `numerator / denominator` of `unit`, such as 1/4 in.
+/// How finely sides are measured: `numerator / denominator` of `unit`, such as 1/4 in; positive, in
+/// lowest terms.
 struct Step {
     std::int64_t numerator = 1;
     std::int64_t denominator = 1;
     Unit unit = Unit::mm;
+    std::string unknown_fields;
 
     friend bool operator==(const Step&, const Step&) = default;
 };
@@ -138,8 +140,8 @@ struct Challenge {
     std::string name;
     Unit units = Unit::cm;  ///< What is shown.
     Step step;
-    double tolerance_mm = 1.0;      ///< What paper, scissors and tape are good to (common practice, no source).
-    double right_within_deg = 1.0;  ///< 2: the corner of a card, 1: a protractor, 0.1: by calculation.
+    double tolerance_mm = 1.0;           ///< What paper, scissors and tape are good to (common practice, no source).
+    double right_within_deg = 1.0;       ///< 2: the corner of a card, 1: a protractor, 0.1: by calculation.
     std::optional<int> depth_limit = 1;  ///< 1: from branches only; absent: any depth.
     Holds holds = Holds::hanging;
     Neighbours neighbours = Neighbours::corners;
@@ -155,8 +157,6 @@ struct Challenge {
 };
 
 /// The unit of one point.
-inline Unit score_unit(const Challenge& challenge) {
-    return challenge.score.unit.value_or(challenge.units);
-}
+inline Unit score_unit(const Challenge& challenge) { return challenge.score.unit.value_or(challenge.units); }
 
 }  // namespace boughwork

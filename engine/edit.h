@@ -75,11 +75,11 @@ struct RenamePlan {
 struct RemovePlan {};
 
 using Edit = std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch,
-                          ShapeBranch, ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan,
-                          RemovePlan>;
+                          ShapeBranch, ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan>;
 
 /// The scene with the wish carried out, or why it cannot be (an impossible triangle, a number that
-/// does not exist, a turn past 120 degrees ...). The scene given is never changed.
+/// does not exist, a turn past 120 degrees ...). The scene given is never changed. (Say
+/// boughwork::apply where scene or edit is not const: a variant brings std::apply into view.)
 Result<Scene> apply(const Scene& scene, const Edit& edit);
 
 /// One more than the highest number in the scene.
@@ -87,6 +87,9 @@ PieceNumber next_number(const Scene& scene);
 
 /// "Plan 3", the first such name that is free.
 std::string free_plan_name(const Scene& scene);
+
+/// "b3", likewise.
+std::string free_branch_name(const Tree& tree);
 
 /// The edit in words, for undo and redo: "hang piece 7".
 std::string in_words(const Edit& edit);

@@ -5,9 +5,7 @@
 
 namespace boughwork {
 
-History::History(Scene first) {
-    steps_.push_back({std::make_shared<const Scene>(std::move(first)), "", std::nullopt});
-}
+History::History(Scene first) { steps_.push_back({std::make_shared<const Scene>(std::move(first)), "", std::nullopt}); }
 
 void History::record(Scene scene, std::string label, std::optional<PieceNumber> selection) {
     if (scene == this->scene()) return;

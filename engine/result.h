@@ -12,9 +12,9 @@
 namespace boughwork {
 
 struct Problem {
-    std::string found;    ///< What was found, and where: "line 12: two pieces have the number 4".
-    std::string kept;     ///< What is unharmed: "The open plan stays as it was." May be empty.
-    std::string to_do;    ///< What to do next: "Give one of them another number."
+    std::string found;  ///< What was found, and where: "line 12: two pieces have the number 4".
+    std::string kept;   ///< What is unharmed: "The open plan stays as it was." May be empty.
+    std::string to_do;  ///< What to do next: "Give one of them another number."
 
     friend bool operator==(const Problem&, const Problem&) = default;
 };

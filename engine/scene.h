@@ -47,6 +47,7 @@ struct Outline {
 struct Cone {
     Length radius;
     Length slant;
+    std::string unknown_fields;
     friend bool operator==(const Cone&, const Cone&) = default;
 };
 
@@ -113,8 +114,8 @@ struct Plan {
 struct Scene {
     std::string title;
     Challenge challenge;
-    std::vector<Piece> pieces;  ///< No two with one number.
-    std::vector<Plan> plans;    ///< At least one; no two with one name.
+    std::vector<Piece> pieces;       ///< No two with one number.
+    std::vector<Plan> plans;         ///< At least one; no two with one name.
     std::string current = "Plan 1";  ///< The name of one of them.
     std::string unknown_fields;
     friend bool operator==(const Scene&, const Scene&) = default;

@@ -41,8 +41,6 @@ inline Vec2 turned_ccw(Vec2 a, double angle_rad) {
 }
 
 /// The angle between two directions, 0 to pi.
-inline double angle_between_rad(Vec2 a, Vec2 b) {
-    return std::atan2(std::abs(cross(a, b)), dot(a, b));
-}
+inline double angle_between_rad(Vec2 a, Vec2 b) { return std::atan2(std::abs(cross(a, b)), dot(a, b)); }
 
 }  // namespace boughwork

@@ -124,10 +124,9 @@ std::vector<std::string> notes(const Shape& shape, const Measures& m, const Chal
     Triangle rounded;
     for (std::size_t i = 0; i < 3; ++i)
         rounded.sides[i] = {m.sides_in_steps[i] * static_cast<std::int64_t>(step.numerator)};
-    if (!possible(rounded))
+    if (!possible(rounded) ||
+        by_angles(largest_angle_short_of_right_deg(rounded), challenge.right_within_deg) != m.kinds->by_angles)
         notes.push_back("rounded sides can't make this triangle");
-    else if (by_angles(largest_angle_short_of_right_deg(rounded), challenge.right_within_deg) != m.kinds->by_angles)
-        notes.push_back(std::string("rounded sides can't make this ") + name_of(m.kinds->by_angles) + " triangle");
     return notes;
 }
 

@@ -40,7 +40,8 @@ public:
           a_(arrange(scene, plan)),
           hanging_(find_hanging(a_)),
           supports_(find_supports(a_, hanging_)),
-          clear_mm_(1.1 * scene.challenge.tolerance_mm) {}
+          clear_mm_(1.1 * scene.challenge.tolerance_mm),
+          touching_mm_(-0.9 * scene.challenge.tolerance_mm) {}
 
     std::optional<Remedy> smallest() {
         for (const PieceNumber number : finding_.pieces) suggest_for(place_of(number));
@@ -62,23 +63,26 @@ private:
 
     void suggest_for(std::size_t i) {
         switch (finding_.rule) {
+            case Rule::overlap:
+                // Where a touch is allowed it is enough to come out as far as that.
+                push_out(i, touching_mm_);
+                slide_along_supports(i, touching_mm_);
+                [[fallthrough]];
             case Rule::ground:
             case Rule::trunk:
             case Rule::other_branch:
-            case Rule::overlap:
             case Rule::touching:
                 push_out(i, clear_mm_);
-                slide_along_supports(i);
+                slide_along_supports(i, clear_mm_);
                 if (!hanging_[i].support) hang_elsewhere(i);
                 break;
             case Rule::over_a_branch:
-                // The branch may be touched, so it is enough to come out as far as a touch.
-                push_out(i, -0.9 * a_.tolerance_mm());
+                push_out(i, touching_mm_);
                 hang_elsewhere(i);
                 break;
             case Rule::runs_past_the_end:
                 pull_back(i);
-                slide_along_supports(i);
+                slide_along_supports(i, clear_mm_);
                 hang_elsewhere(i);
                 break;
             case Rule::not_by_a_whole_side:
@@ -145,9 +149,9 @@ private:
         });
     }
 
-    /// Along what it hangs from, both ways: until it is clear of what the finding is about, and until
-    /// it is clear of everything.
-    void slide_along_supports(std::size_t i) {
+    /// Along what it hangs from, both ways: until the signed distance to what the finding is about, and
+    /// until that to everything, is `wanted_mm`.
+    void slide_along_supports(std::size_t i, double wanted_mm) {
         Sliding sliding{.piece = i, .outline = a_.outline(i), .carried_by = {}, .family = hanging_[i].parents};
         for (std::size_t k = 0; k < hanging_.size(); ++k)
             if (std::binary_search(hanging_[k].parents.begin(), hanging_[k].parents.end(), i))
@@ -156,7 +160,7 @@ private:
             sliding.carried_by = support.support.branch;
             for (const Vec2 way : {direction(support.edge), -direction(support.edge)}) {
                 for (const Finding* of : {&finding_, static_cast<const Finding*>(nullptr)}) {
-                    const auto by = slide_until_clear(a_, sliding, way, length(support.edge), clear_mm_, of);
+                    const auto by = slide_until_clear(a_, sliding, way, length(support.edge), wanted_mm, of);
                     if (by && *by > 0) suggest_shift(i, *by * way);
                 }
             }
@@ -222,7 +226,9 @@ private:
     const Arrangement a_;
     const std::vector<Hanging> hanging_;
     const std::vector<SupportEdge> supports_;
-    const double clear_mm_;  // a tenth of the tolerance to spare
+    // Signed distances to aim at, with a tenth of the tolerance to spare: apart, and no overlap.
+    const double clear_mm_;
+    const double touching_mm_;
     std::vector<Move> moves_;
 };
 

@@ -22,7 +22,7 @@ Plan without_chain(const Plan& plan, const Report& report, PieceNumber piece) {
 }
 
 /// The pose at which side `i` of what the hand holds lies exactly on the edge, its middle as near as
-/// can be to where it is now, all of it on the edge if there is room.
+/// can be to where it is now, all of it on the edge (give or take the tolerance).
 Snap snap_to(const Pose& in_hand, const PosedShape& held, std::size_t i, const SupportEdge& support) {
     const Segment s = side(held.outline, i);
     const Vec2 along = direction(support.edge);
@@ -58,6 +58,7 @@ std::vector<Snap> snaps(const Scene& scene, const Plan& plan, const Report& repo
     for (const SupportEdge& support : find_supports(a, find_hanging(a))) {
         for (std::size_t i = 0; i < held.posed.outline.size(); ++i) {
             if (!can_hang_by(held, i) || (by_side && held.posed.side_numbers[i] != *by_side)) continue;
+            if (length(side(held.posed.outline, i)) > length(support.edge) + 2 * a.tolerance_mm()) continue;
             const Snap snap = snap_to(in_hand, held.posed, i, support);
             if (snap.moved_mm <= reach_mm) places.push_back(snap);
         }

@@ -50,8 +50,11 @@ std::string length_in_words(double mm, Unit unit, Rounding rounding) {
         if (tenths == 0 && mm > hair_mm) return "less than 0.1 mm";
         return number_in_words(static_cast<double>(tenths) / 10) + " mm";
     }
-    const auto whole_mm = static_cast<double>(grains(mm, 1, rounding));
-    return unit == Unit::mm ? number_in_words(whole_mm) + " mm" : number_in_words(whole_mm / 10) + " cm";
+    const std::int64_t tenths = std::llround(mm * 10);
+    const bool said_exactly = std::abs(mm * 10 - static_cast<double>(tenths)) <= 10 * hair_mm;
+    const double shown_mm =
+        said_exactly ? static_cast<double>(tenths) / 10 : static_cast<double>(grains(mm, 1, rounding));
+    return unit == Unit::mm ? number_in_words(shown_mm) + " mm" : number_in_words(shown_mm / 10) + " cm";
 }
 
 std::string in_words(PieceNumber piece) { return "piece " + std::to_string(piece.value); }

@@ -14,7 +14,7 @@ namespace boughwork {
 enum class Rounding { down, up };
 
 /// "0.8 mm", "2.1 cm", "2 1/2 inches", "1/16 inch". Metric lengths below 1 cm go to a tenth of a
-/// millimetre, others to a millimetre; inches to a 32nd.
+/// millimetre, others to a millimetre, unless they are whole tenths, as typed ones are; inches to a 32nd.
 std::string length_in_words(double mm, Unit unit, Rounding rounding);
 
 /// "2 1/2", "1/16", "0", with the fraction in lowest terms.

@@ -41,7 +41,7 @@ enum class TextAlign { left, centre, right };
 struct Text {
     Vec2 at;
     std::string words;
-    double size = 12;  ///< Of the face, in the page's units.
+    double size = 12;  ///< Of the face's em, in the page's units.
     Colour colour;
     TextAlign align = TextAlign::centre;
 };

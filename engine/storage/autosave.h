@@ -6,8 +6,8 @@
 #include <optional>
 #include <string>
 
-#include "engine/storage/files.h"
 #include "engine/scene.h"
+#include "engine/storage/files.h"
 
 namespace boughwork {
 

@@ -14,10 +14,11 @@ inline constexpr int plan_file_version = 1;
 
 /// The scene that the text describes, or what stands in the way, with its place: a line for what is
 /// not JSON, else a JSON pointer. A scene that is given back is whole: every piece and branch is
-/// possible, every number and name that is referred to exists.
+/// possible, every number and name that is referred to exists. A file without plans gets an empty one.
 Result<Scene> read_plan(const std::string& text);
 
-/// UTF-8, two blanks an indent, a newline at the end. read_plan(write_plan(s)) == s.
+/// UTF-8, two blanks an indent, what is short on one line, a newline at the end. For a scene that came
+/// from read_plan or apply, read_plan(write_plan(s)) == s. Text that is not UTF-8 becomes U+FFFD.
 std::string write_plan(const Scene& scene);
 
 }  // namespace boughwork

@@ -2,8 +2,8 @@
 #pragma once
 // From millimetres in the plan to pixels of the picture and back. Pure values and functions.
 
-#include "engine/vec.h"
 #include "engine/geometry/polygon.h"
+#include "engine/vec.h"
 
 namespace boughwork {
 

@@ -17,39 +17,98 @@ namespace boughwork {
 class Session;
 
 enum class Action {
-    undo, redo, save, save_as, open, new_tree,
-    next_side, mirror_image, next_span, take_down, throw_away,
-    nudge_left, nudge_right, nudge_up, nudge_down, turn_left, turn_right,
-    choose_next, choose_previous, choose_nothing,
-    show_finding, fix_finding, next_finding,
-    zoom_in, zoom_out, show_all,
-    copy_plan, new_plan, rename_plan, remove_plan, next_plan,
-    make_a_piece, add_branch, remove_branch, add_bend, remove_bend,
-    read_challenge, help,
+    undo,
+    redo,
+    save,
+    save_as,
+    open,
+    new_tree,
+    next_side,
+    mirror_image,
+    next_span,
+    take_down,
+    throw_away,
+    nudge_left,
+    nudge_right,
+    nudge_up,
+    nudge_down,
+    turn_left,
+    turn_right,
+    choose_next,
+    choose_previous,
+    choose_nothing,
+    show_finding,
+    fix_finding,
+    next_finding,
+    zoom_in,
+    zoom_out,
+    show_all,
+    copy_plan,
+    new_plan,
+    rename_plan,
+    remove_plan,
+    next_plan,
+    make_a_piece,
+    add_branch,
+    remove_branch,
+    add_bend,
+    remove_bend,
+    read_challenge,
+    help,
 };
 
-struct Press { Action action; };
+struct Press {
+    Action action;
+};
 /// An edit, recorded under its own words.
-struct Wish { Edit edit; };
+struct Wish {
+    Edit edit;
+};
 /// Chosen: a piece, a branch, the trunk, or nothing.
-struct Choose { Picked what; };
+struct Choose {
+    Picked what;
+};
 /// A hand takes hold of a piece (hung or in the envelope), a bend, a branch or the trunk.
-struct Grab { Picked what; Vec2 at_mm; };
+struct Grab {
+    Picked what;
+    Vec2 at_mm;
+};
 /// The hand is there now. `free`: no snapping (a piece held apart from every branch by will).
-struct HoldAt { Vec2 at_mm; bool free = false; };
+struct HoldAt {
+    Vec2 at_mm;
+    bool free = false;
+};
 /// Let go: what was seen is recorded. Over the envelope: the piece goes back there.
-struct LetGo { bool over_envelope = false; };
+struct LetGo {
+    bool over_envelope = false;
+};
 /// Escape: as if nothing had been grabbed.
 struct CancelHold {};
-struct OpenFile { std::string path; };
+struct OpenFile {
+    std::string path;
+};
 /// `replace`: the person knows that a file is there.
-struct SaveFile { std::string path; bool replace = false; };
+struct SaveFile {
+    std::string path;
+    bool replace = false;
+};
 /// The answer to what a crash left behind: take it, or throw it away.
-struct Recover { bool take = true; };
-struct ShowFinding { std::size_t index = 0; };
-struct PointAtLine { std::optional<std::size_t> line; };  ///< A picture card was pressed: show what it is about.
-struct LookFrom { double factor = 1; Vec2 fixed_px; };     ///< Zoom about a place.
-struct Pan { Vec2 by_px; };
+struct Recover {
+    bool take = true;
+};
+struct ShowFinding {
+    std::size_t index = 0;
+};
+struct PointAtLine {
+    std::optional<std::size_t> line;
+};  ///< A picture card was pressed: show what it is about.
+struct LookFrom {
+    double factor = 1;
+    Vec2 fixed_px;
+};  ///< Zoom about a place.
+struct Pan {
+    Vec2 by_px;
+};
 struct CloseDialog {};
 
 using Command = std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, Recover,
@@ -66,12 +125,14 @@ struct Keys {
 /// One row of the command table.
 struct CommandRow {
     Action action;
-    const char* name;   ///< As on buttons: "next side".
+    const char* name;  ///< As on buttons: "next side".
     Keys keys;
-    const char* help;   ///< One sentence for the help page.
+    const char* help;  ///< One sentence for the help page.
     bool (*possible)(const Session&);
+    Keys also = {};  ///< A second key for the same.
 };
 
+/// Every action once, in the order of the help page.
 const std::vector<CommandRow>& command_table();
 const CommandRow& row_of(Action action);
 /// "Ctrl+Z", for the help page and buttons; empty when it has no key.

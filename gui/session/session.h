@@ -1,36 +1,23 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// All that the program knows while it runs, without a window: the scene and its history, what a
-// hand holds, what is chosen, what the referee says, which file it is and what is kept of it.
-// Panels read it and hand over Commands; perform() is the only way in.
+// All that the program knows while it runs, without a window: the open file, what a hand holds,
+// what is chosen, what the referee says, and the view. Panels read it and hand over Commands;
+// perform() is the only way in.
 
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "engine/history.h"
-#include "engine/storage/autosave.h"
-#include "engine/storage/files.h"
 #include "gui/session/camera.h"
 #include "gui/session/command.h"
-#include "rules/remedy.h"
-#include "rules/report.h"
-#include "rules/snap.h"
+#include "gui/session/document.h"
+#include "gui/session/holding.h"
+#include "gui/session/verdict.h"
 
 namespace boughwork {
 
 enum class Dialog { none, open, save_as, make_a_piece, rename_plan, challenge, help, recover, replace_file };
-
-/// What a hand holds, and where it took hold.
-struct Held {
-    Picked what;
-    Vec2 grabbed_at_mm;
-    Vec2 at_mm;
-    Pose pose;                  ///< Of a held piece, in the hand, before it snaps.
-    std::optional<Snap> ghost;  ///< Where it would hang; its pose is the preview's.
-    std::optional<int> by_side; ///< Chosen by "next side" while held.
-};
 
 class Session {
 public:
@@ -38,36 +25,43 @@ public:
     Session(Files& files, std::string autosave_folder);
 
     void perform(const Command& command);
-    /// Keeps an unsaved scene once it has been unsaved for half a second. `now_s` runs evenly.
+    /// Keeps an unsaved scene at most half a second after it changed. `now_s` runs evenly.
     void tick(double now_s);
+    /// True while a tick has something left to do; otherwise an idle window may sleep.
+    bool waits_for_tick() const { return document_.waits_for_tick(); }
 
     // What is seen. A held thing shows as it would be if let go.
-    const Scene& scene() const;
+    const Scene& scene() const { return preview_ ? *preview_ : document_.scene(); }
     const Plan& plan() const { return current_plan(scene()); }
-    const Report& report() const { return report_; }
+    const Report& report() const { return verdict_.report(); }
     /// The score of every plan of the file, by name.
-    const std::map<std::string, double>& scores() const { return scores_; }
+    const std::map<std::string, double>& scores() const { return verdict_.scores(); }
 
     // What is chosen and held.
     const Picked& chosen() const { return chosen_; }
     std::optional<PieceNumber> chosen_piece() const;
+    /// Of a chosen bend as well.
     std::optional<std::size_t> chosen_branch() const;
+    /// By its handles as well.
+    bool trunk_chosen() const;
     const std::optional<Held>& held() const { return held_; }
 
     // What the referee says. Findings are those of report(), in order.
-    const Finding* finding() const;
-    std::size_t finding_index() const { return finding_index_; }
-    const std::optional<Remedy>& finding_remedy() const { return remedy_; }
-    bool lens() const { return lens_; }
+    const Finding* finding() const { return verdict_.finding(); }
+    std::size_t finding_index() const { return verdict_.index(); }
+    const std::optional<Remedy>& finding_remedy() const { return verdict_.remedy(); }
+    bool lens() const { return lens_ && finding(); }
     std::optional<std::size_t> pointed_line() const { return pointed_line_; }
 
     // The file.
-    const std::string& path() const { return path_; }
-    bool unsaved() const { return !(history_.scene() == saved_); }
-    const History& history() const { return history_; }
+    const std::string& path() const { return document_.path(); }
+    bool unsaved() const { return document_.unsaved(); }
+    const History& history() const { return document_.history(); }
     /// The last thing that went wrong, until the next command that succeeds.
     const std::optional<Problem>& problem() const { return problem_; }
-    const std::optional<Scene>& recovered() const { return recovered_; }
+    const std::optional<Scene>& recovered() const { return document_.recovered(); }
+    /// The file that Dialog::replace_file asks about.
+    const std::string& replace_path() const { return replace_path_; }
     /// A short word on what was just done ("saved"), or empty.
     const std::string& word() const { return word_; }
 
@@ -79,33 +73,48 @@ public:
     Files& files() const { return files_; }
 
 private:
-    struct Performer;  // one overload for each Command, in session.cpp
-    void record(Result<Scene> result, const std::string& label);
-    void look_again();  // report, scores, remedy: after every change of what is seen
+    struct Performer;  // one overload for each Command, in performer.cpp
+    friend struct Performer;
+
+    bool wish(const std::vector<Edit>& edits, std::string label = "");
+    void choose(const Picked& what);
+    void travel(bool back);
+
+    void hold(Held held);
+    void let_go(bool over_envelope);
+    void drop_hold();
+    double reach_mm() const;
+
+    void press(Action action);  // these in presses.cpp
+    void work(Action action);
+    void choose_in_turn(bool forward);
+    void fix_finding();
+
+    void open(const std::string& path);  // these in session_file.cpp
+    void save(const std::string& path, bool replace);
+    void start_new();
+    void recover(bool take);
+    void begin_again();
+    void close_dialog();
+
+    /// Report, scores, remedy: after every change of what is seen.
+    void look_again(std::optional<PieceNumber> about = {});
     void show_all();
+    bool went_well(const Result<Done>& result);
 
     Files& files_;
-    Autosave autosave_;
-    History history_;
-    Scene saved_;
-    std::string path_;
+    Document document_;
     std::optional<Scene> preview_;
     std::optional<Held> held_;
     Picked chosen_;
-    Report report_;
-    std::map<std::string, double> scores_;
-    std::size_t finding_index_ = 0;
-    std::optional<Remedy> remedy_;
+    Verdict verdict_;
     bool lens_ = false;
     std::optional<std::size_t> pointed_line_;
     std::optional<Problem> problem_;
-    std::optional<Scene> recovered_;
     std::string word_;
-    std::string replace_path_;  // the file that Dialog::replace_file asks about
+    std::string replace_path_;
     Dialog dialog_ = Dialog::none;
     Camera camera_;
-    std::optional<double> unsaved_since_s_;
-    std::optional<Scene> autosaved_;
 };
 
 }  // namespace boughwork

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// How large the numbers of a scene may be. The reader and apply() hold to the same limits, so that
+// every scene that can come about can be saved and opened again.
+
+#include <cmath>
+#include <cstddef>
+
+#include "engine/length.h"
+#include "engine/vec.h"
+
+namespace boughwork {
+
+/// A kilometre of paper (the contract's limit). Places, sizes and, by the same number, degrees.
+inline constexpr double farthest_mm = 1e6;
+inline constexpr double greatest_turn_deg = 1e6;
+
+/// Piece numbers and counts.
+inline constexpr int greatest_count = 1'000'000;
+
+/// Pieces, plans, branches of one tree ...: far more than a classroom has, and few enough that a file
+/// of 16 MiB that consists of nothing else cannot fill the memory.
+inline constexpr std::size_t most_listed = 100'000;
+
+/// False for what is no number, too.
+inline bool within_limits(double mm) { return std::abs(mm) <= farthest_mm; }
+inline bool within_limits(Length length) { return within_limits(to_mm(length)); }
+inline bool within_limits(Vec2 place) { return within_limits(place.x) && within_limits(place.y); }
+
+}  // namespace boughwork

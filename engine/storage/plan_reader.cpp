@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+#include <nlohmann/json.hpp>
+#include <set>
+#include <utility>
+
+#include "engine/geometry/shape.h"
+#include "engine/geometry/tree_shape.h"
+#include "engine/storage/challenge_reader.h"
+#include "engine/storage/fields.h"
+#include "engine/storage/files.h"
+#include "engine/storage/plan_file.h"
+#include "engine/storage/strict_json.h"
+
+namespace boughwork {
+namespace {
+
+/// Refuses a name that stands twice, then gives the nameless the first free ones: "b1", "b2" ...
+template <class Named>
+void settle_names(const std::vector<Fields>& items, std::vector<Named>& named, const std::string& stem) {
+    std::set<std::string> taken;
+    for (std::size_t i = 0; i < named.size(); ++i)
+        if (!named[i].name.empty() && !taken.insert(named[i].name).second)
+            items[i].refuse("name", "the name " + in_quotes(named[i].name) + " stands twice.",
+                            "Give one of the two another name.");
+    int next = 1;
+    for (Named& one : named)
+        while (one.name.empty())
+            if (const std::string name = stem + std::to_string(next++); taken.insert(name).second) one.name = name;
+}
+
+Triangle triangle(Fields& fields) {
+    Triangle shape;
+    fields.lengths("sides_mm", shape.sides);
+    return shape;
+}
+
+Outline outline(Fields& fields) {
+    std::vector<Vec2> corners_mm;
+    fields.points("outline_mm", corners_mm);
+    Outline shape;
+    for (const Vec2 corner : corners_mm) shape.corners.push_back({length_from_mm(corner.x), length_from_mm(corner.y)});
+    return shape;
+}
+
+Cone cone(Fields fields) {
+    Cone shape;
+    fields.require("radius_mm");
+    fields.length("radius_mm", shape.radius);
+    fields.require("slant_mm");
+    fields.length("slant_mm", shape.slant);
+    shape.unknown_fields = fields.unknown();
+    return shape;
+}
+
+void read(Fields fields, Piece& piece) {
+    fields.require("number");
+    fields.whole("number", piece.number.value, any_count);
+    const std::string shape = fields.one_of({"sides_mm", "outline_mm", "cone"});
+    if (shape.empty()) return;
+    if (shape == "sides_mm") {
+        piece.shape = triangle(fields);
+    } else if (shape == "outline_mm") {
+        piece.shape = outline(fields);
+    } else {
+        piece.shape = cone(fields.object("cone"));
+    }
+    fields.refuse_if(possible(piece.shape), shape.c_str());
+    fields.text("note", piece.note);
+    piece.unknown_fields = fields.unknown();
+}
+
+void read_pieces(const std::vector<Fields>& items, std::vector<Piece>& pieces) {
+    std::set<PieceNumber> taken;
+    for (const Fields& item : items) {
+        Piece& piece = pieces.emplace_back();
+        read(item, piece);
+        if (!taken.insert(piece.number).second)
+            item.refuse("number", "two pieces have the number " + std::to_string(piece.number.value) + ".",
+                        "Give one of the two another number.");
+    }
+}
+
+void read(Fields fields, Trunk& trunk) {
+    fields.number("x", trunk.x_mm, anywhere_mm);
+    fields.number("height", trunk.height_mm, positive_mm);
+    fields.number("base_width", trunk.base_width_mm, positive_mm);
+    fields.number("top_width", trunk.top_width_mm, positive_mm);
+    trunk.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, double tolerance_mm, Branch& branch) {
+    fields.text("name", branch.name);
+    fields.require("path_mm");
+    fields.points("path_mm", branch.path_mm);
+    fields.number("thickness_mm", branch.thickness_mm, positive_mm);
+    fields.refuse_if(possible(branch, tolerance_mm), "path_mm");
+    branch.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, double tolerance_mm, Tree& tree) {
+    read(fields.object("trunk"), tree.trunk);
+    const std::vector<Fields> items = fields.objects("branches");
+    for (const Fields& item : items) read(item, tolerance_mm, tree.branches.emplace_back());
+    settle_names(items, tree.branches, "b");
+    tree.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, Hung& hung) {
+    fields.require("piece");
+    fields.whole("piece", hung.piece.value, any_count);
+    fields.point("at_mm", hung.pose.at_mm);
+    fields.number("turn_deg", hung.pose.turn_ccw_deg, any_turn_deg);
+    fields.flag("flipped", hung.pose.flipped);
+    hung.unknown_fields = fields.unknown();
+}
+
+void read_hung(const std::vector<Fields>& items, const std::set<PieceNumber>& made, std::vector<Hung>& all) {
+    std::set<PieceNumber> taken;
+    for (const Fields& item : items) {
+        Hung& hung = all.emplace_back();
+        read(item, hung);
+        const std::string piece = "piece " + std::to_string(hung.piece.value);
+        if (made.count(hung.piece) == 0)
+            item.refuse("piece", "there is no " + piece + ".", "Name a piece that is there, or take this one down.");
+        if (!taken.insert(hung.piece).second)
+            item.refuse("piece", piece + " hangs twice in one plan.", "Take one of the two out.");
+    }
+}
+
+void read_plans(std::vector<Fields> items, Scene& scene) {
+    std::set<PieceNumber> made;
+    for (const Piece& piece : scene.pieces) made.insert(piece.number);
+    for (Fields& item : items) {
+        Plan& plan = scene.plans.emplace_back();
+        item.text("name", plan.name);
+        read(item.object("tree"), scene.challenge.tolerance_mm, plan.tree);
+        read_hung(item.objects("hung"), made, plan.hung);
+        plan.unknown_fields = item.unknown();
+    }
+    settle_names(items, scene.plans, "Plan ");
+}
+
+/// Left out: the first plan. A file without plans gets an empty one, of the name that is current.
+void read_current(Fields& file, Scene& scene) {
+    if (!scene.plans.empty()) scene.current = scene.plans.front().name;
+    file.text("current", scene.current);
+    if (scene.plans.empty() && !scene.current.empty()) scene.plans.push_back({.name = scene.current});
+    if (!find_plan(scene, scene.current))
+        file.refuse("current", "there is no plan of the name " + in_quotes(scene.current) + ".",
+                    "Name one of the plans of the file.");
+}
+
+void read_format(Fields& file) {
+    constexpr const char* format = "boughwork";
+    std::string said;
+    file.require("format");
+    file.text("format", said);
+    if (said != format) file.refuse("format", "this is no plan file.", "Open a plan that was saved by Boughwork.");
+    int version = plan_file_version;
+    file.whole("version", version, one_or_more);
+    if (version > plan_file_version)
+        file.refuse("version",
+                    "this file is of version " + std::to_string(version) + ", newer than " +
+                        std::to_string(plan_file_version) + ", the newest that is known here.",
+                    "Open it with a newer Boughwork.");
+}
+
+}  // namespace
+
+Result<Scene> read_plan(const std::string& text) {
+    if (text.size() > largest_file_bytes)
+        return refused_at("line 1", "the file is larger than 16 MiB, the most a plan may be.", "Open another file.");
+    const Result<nlohmann::json> parsed = parse_strictly(text);
+    if (!parsed) return parsed.problem();
+
+    Refusal refusal;
+    Fields file(&parsed.value(), "", refusal);
+    Scene scene;
+    read_format(file);
+    file.text("title", scene.title);
+    read_challenge(file.object("challenge"), scene.challenge);
+    read_pieces(file.objects("pieces"), scene.pieces);
+    read_plans(file.objects("plans"), scene);
+    read_current(file, scene);
+    scene.unknown_fields = file.unknown();
+    if (refusal.first()) return *refusal.first();
+    return scene;
+}
+
+}  // namespace boughwork

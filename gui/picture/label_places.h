@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// Where numbers stand that find no room in their piece, and the names of branches: near what they
+// name, clear of everything else as far as there is room. In px.
+
+#include <optional>
+#include <vector>
+
+#include "engine/geometry/polygon.h"
+#include "gui/session/camera.h"
+
+namespace boughwork {
+
+struct LabelPlace {
+    Vec2 at;
+    std::optional<Segment> leader;  ///< From the piece to the label.
+};
+
+class LabelPlaces {
+public:
+    /// Convex outlines with a positive signed_area(); labels stay within `view`.
+    LabelPlaces(const std::vector<Polygon>& pieces, const std::vector<Polygon>& wood, const PixelBox& view);
+
+    /// A label stands here already.
+    void occupy(Vec2 at, Vec2 size);
+
+    /// Beside piece `index`, on a short line; occupied from now on.
+    LabelPlace beside(std::size_t index, Vec2 size, double scale);
+
+    /// The first of the places with nothing in the way, else that with the least; occupied from now on.
+    Vec2 least_crowded(const std::vector<Vec2>& places, Vec2 size);
+
+private:
+    struct Obstacle {
+        Polygon outline;
+        Box box;
+        double cost_below_label = 0;
+        double cost_below_leader = 0;
+    };
+    void add(Polygon outline, double cost_below_label, double cost_below_leader);
+    double crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own) const;
+
+    std::vector<Obstacle> obstacles_;  // the pieces first, in their order
+    PixelBox view_;
+};
+
+}  // namespace boughwork

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "gui/picture/plan_page.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/geometry/shape.h"
+#include "engine/geometry/tree_shape.h"
+#include "gui/picture/palette.h"
+#include "gui/picture/plan_picture.h"
+#include "gui/picture/report_words.h"
+#include "gui/picture/squared_paper.h"
+
+namespace boughwork {
+namespace {
+
+constexpr double page_width = 1280;
+constexpr double page_height = 800;
+constexpr double margin = 28;
+constexpr double head_height = 76;
+constexpr double foot_height = 80;
+
+void widen(Box& box, const Polygon& outline) {
+    for (const Vec2 corner : outline) {
+        box.low = {std::min(box.low.x, corner.x), std::min(box.low.y, corner.y)};
+        box.high = {std::max(box.high.x, corner.x), std::max(box.high.y, corner.y)};
+    }
+}
+
+/// Everything that stands or hangs, and a strip of ground.
+Box everything(const Scene& scene, const Plan& plan) {
+    const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
+    Box box = bounds(tree.trunk);
+    for (const BranchShape& branch : tree.branches) widen(box, branch.outline);
+    for (const Hung& hung : plan.hung) {
+        const Piece* piece = find_piece(scene, hung.piece);
+        assert(piece && "a plan hangs pieces of its scene");
+        widen(box, posed(piece->shape, hung.pose).outline);
+    }
+    return box;
+}
+
+/// One line of at most so many letters.
+std::string one_line(const std::string& words, std::size_t most_letters) {
+    std::string line;
+    std::size_t letters = 0;
+    for (const char c : words) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool begins_letter = (byte & 0xC0) != 0x80;
+        if (begins_letter && letters++ == most_letters) return line + "...";
+        line += byte < 0x20 || byte == 0x7F ? ' ' : c;
+    }
+    return line;
+}
+
+}  // namespace
+
+Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
+    const PixelBox panel{margin, head_height, page_width - 2 * margin, page_height - head_height - foot_height};
+    const PixelBox view = paper_within(panel, 1);
+    const Box box = everything(scene, plan);
+    constexpr double around_px = 36;
+    Camera camera = showing(box, view, around_px);
+    // The window's least zoom does not bind a page: everything must be on it.
+    camera.px_per_mm = std::min({camera.px_per_mm, (view.width - 2 * around_px) / (box.high.x - box.low.x),
+                                 (view.height - 2 * around_px) / (box.high.y - box.low.y)});
+
+    const Drawing picture = plan_picture(scene, plan, report, camera);
+    Drawing page{.width = page_width, .height = page_height, .paper = palette::desk, .marks = picture.marks};
+    const double head = head_height / 2;
+    const double right = page_width - margin;
+    page.marks.push_back(Text{{margin, head}, one_line(scene.title, 34), 30, palette::ink, TextAlign::left});
+    page.marks.push_back(Text{
+        {right, head}, one_line(plan.name, 24) + ": " + score_words(report.score), 30, palette::ink, TextAlign::right});
+    const double foot = page_height - foot_height;
+    page.marks.push_back(
+        Text{{margin, foot + 26}, counts_words(report), palette::text_px, palette::ink, TextAlign::left});
+    page.marks.push_back(Text{{margin, foot + 56},
+                              kinds_words(scene.challenge),
+                              palette::small_text_px,
+                              palette::quiet_text,
+                              TextAlign::left});
+    return page;
+}
+
+}  // namespace boughwork

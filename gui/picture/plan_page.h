@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The plan as a page to save or print: the whole tree, with title, plan and score above it, and
+// below it how many pieces count and what the kinds mean here.
+
+#include "engine/drawing/drawing.h"
+#include "engine/scene.h"
+#include "rules/report.h"
+
+namespace boughwork {
+
+Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report);
+
+}  // namespace boughwork

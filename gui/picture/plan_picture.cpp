@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+#include "gui/picture/plan_picture.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/geometry/shape.h"
+#include "engine/geometry/tree_shape.h"
+#include "gui/picture/finding_mark.h"
+#include "gui/picture/label_places.h"
+#include "gui/picture/lens.h"
+#include "gui/picture/palette.h"
+#include "gui/picture/piece_marks.h"
+#include "gui/picture/squared_paper.h"
+#include "gui/picture/tree_marks.h"
+#include "gui/session/picking.h"
+
+namespace boughwork {
+namespace {
+
+bool overlaps(const Box& box, const PixelBox& view, double margin) {
+    return within_gap(box, {{view.x, view.y}, {view.x + view.width, view.y + view.height}}, margin);
+}
+
+/// The hung pieces that are in view, in the order of the plan, each with the look it has.
+std::vector<PieceLook> looks(const Scene& scene, const Plan& plan, const Report& report, const Camera& camera,
+                             const PictureOptions& options) {
+    std::vector<PieceLook> looks;
+    for (const Hung& hung : plan.hung) {
+        const Piece* piece = find_piece(scene, hung.piece);
+        const PieceReport* verdict = find_piece(report, hung.piece);
+        assert(piece && verdict && "the report is on this plan of this scene");
+        std::vector<Vec2> corners = corners_mm(piece->shape, hung.pose);
+        for (Vec2& corner : corners) corner = to_px(camera, corner);
+        constexpr double marks_reach_px = 60;  // rings, and a number beside the piece
+        if (!overlaps(bounds(corners), camera.view, marks_reach_px * options.scale)) continue;
+
+        PieceLook look = look_of(piece->shape, *verdict, std::move(corners));
+        if (options.ghost == hung.piece) look.standing = Standing::would_hang;
+        look.chosen = options.chosen_piece == hung.piece;
+        look.with_keys = options.with_keys == hung.piece;
+        look.pointed_at =
+            std::find(options.highlighted.begin(), options.highlighted.end(), hung.piece) != options.highlighted.end();
+        looks.push_back(std::move(look));
+    }
+    return looks;
+}
+
+void draw_pieces(std::vector<Mark>& marks, std::vector<PieceLook>& looks, LabelPlaces& places, double scale) {
+    std::vector<LabelPlace> numbers(looks.size());
+    std::vector<std::size_t> too_small;
+    for (std::size_t i = 0; i < looks.size(); ++i) {
+        const Fitted fit = fitted(looks[i], scale);
+        looks[i].mark_size = fit.mark_size;
+        if (fit.number_at) {
+            numbers[i].at = *fit.number_at;
+            places.occupy(*fit.number_at, number_size(looks[i], scale));
+        } else {
+            too_small.push_back(i);
+        }
+    }
+    for (const std::size_t i : too_small) numbers[i] = places.beside(i, number_size(looks[i], scale), scale);
+
+    for (const PieceLook& look : looks) draw_halo(marks, look, scale);
+    for (const PieceLook& look : looks) draw_body(marks, look, scale);
+    for (const PieceLook& look : looks) draw_choice(marks, look, scale);
+    for (std::size_t i = 0; i < looks.size(); ++i) draw_number(marks, looks[i], numbers[i], scale);
+}
+
+/// The end of the path that is farther from the trunk.
+Vec2 outer_end(const Branch& branch, const Trunk& trunk) {
+    const auto away = [&](Vec2 point) { return std::abs(point.x - trunk.x_mm); };
+    const Vec2 first = branch.path_mm.front();
+    const Vec2 last = branch.path_mm.back();
+    return away(first) > away(last) ? first : last;
+}
+
+void draw_branch_names(std::vector<Mark>& marks, const Tree& tree, const Camera& camera, LabelPlaces& places,
+                       double scale) {
+    const double size = palette::small_text_px * scale;
+    for (const Branch& branch : tree.branches) {
+        const Vec2 end = to_px(camera, outer_end(branch, tree.trunk));
+        const double half_width = 0.5 * palette::letter_width * size * static_cast<double>(branch.name.size());
+        const double half_branch = 0.5 * branch.thickness_mm * camera.px_per_mm;
+        const double up = half_branch + size;
+        const double out = half_width + half_branch + 8 * scale;
+        const double inward = 2 * half_width + 12 * scale;
+        const Vec2 at = places.least_crowded({end + Vec2{0, -up}, end + Vec2{out, 0}, end + Vec2{-out, 0},
+                                              end + Vec2{-inward, -up}, end + Vec2{inward, -up}, end + Vec2{0, up}},
+                                             {2 * half_width, size});
+        marks.push_back(Text{at, branch.name, size, palette::quiet_text, TextAlign::centre});
+    }
+}
+
+void draw_chosen_wood(std::vector<Mark>& marks, const Tree& tree, const TreeShape& shape, const Camera& camera,
+                      const PictureOptions& options) {
+    if (options.chosen_branch && *options.chosen_branch < tree.branches.size()) {
+        draw_chosen(marks, camera, shape.branches[*options.chosen_branch].outline, options.scale);
+        for (const Vec2 point : tree.branches[*options.chosen_branch].path_mm)
+            draw_handle(marks, to_px(camera, point), options.scale);
+    }
+    if (options.chosen_trunk) {
+        draw_chosen(marks, camera, shape.trunk, options.scale);
+        for (const Vec2 handle : {trunk_top_handle_mm(tree.trunk), trunk_foot_handle_mm(tree.trunk)})
+            draw_handle(marks, to_px(camera, handle), options.scale);
+    }
+}
+
+void append(std::vector<Mark>& marks, std::vector<Mark> more) {
+    marks.insert(marks.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+}  // namespace
+
+Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report, const Camera& camera,
+                     const PictureOptions& options) {
+    const PixelBox panel = panel_around(camera.view, options.scale);
+    const Unit unit = scene.challenge.units;
+    Drawing drawing{.width = panel.x + panel.width, .height = panel.y + panel.height, .paper = palette::desk};
+    std::vector<Mark>& marks = drawing.marks;
+    append(marks, squared_paper(camera, unit, options.scale));
+
+    const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
+    draw_tree(marks, camera, tree, options.scale);
+
+    std::vector<PieceLook> pieces = looks(scene, plan, report, camera, options);
+    std::vector<Polygon> outlines;
+    for (const PieceLook& look : pieces) outlines.push_back(look.corners_px);
+    LabelPlaces places(outlines, wood_px(camera, tree), camera.view);
+    draw_pieces(marks, pieces, places, options.scale);
+    draw_branch_names(marks, plan.tree, camera, places, options.scale);
+    draw_chosen_wood(marks, plan.tree, tree, camera, options);
+
+    if (options.finding && *options.finding < report.findings.size()) {
+        const Finding& finding = report.findings[*options.finding];
+        std::vector<Vec2> where_px;
+        for (const Vec2 place : finding.where_mm) where_px.push_back(to_px(camera, place));
+        draw_finding(marks, where_px, options.scale);
+        append(marks, rulers(camera, unit, options.scale));
+        if (options.lens) append(marks, lens(scene, plan, report, finding, camera, options.scale));
+    } else {
+        append(marks, rulers(camera, unit, options.scale));
+    }
+    return drawing;
+}
+
+}  // namespace boughwork

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The plan as it is seen: the tree on squared paper, the pieces with their marks, rulers. The window
+// and the exported picture both draw this.
+
+#include <optional>
+#include <vector>
+
+#include "engine/drawing/drawing.h"
+#include "engine/scene.h"
+#include "gui/session/camera.h"
+#include "rules/report.h"
+
+namespace boughwork {
+
+struct PictureOptions {
+    double scale = 1;                          ///< Of text and strokes; 2 for a projector.
+    std::optional<PieceNumber> chosen_piece;   ///< A thick outline.
+    std::optional<std::size_t> chosen_branch;  ///< A thick outline, and handles at its points.
+    bool chosen_trunk = false;                 ///< Likewise, with its two handles.
+    std::optional<PieceNumber> with_keys;      ///< A second ring.
+    std::optional<PieceNumber> ghost;          ///< Held over the place where it would hang.
+    std::vector<PieceNumber> highlighted;
+    std::optional<std::size_t> finding;  ///< Index into Report::findings: marked in the plan.
+    bool lens = false;                   ///< Looks closer at that finding.
+};
+
+/// In the camera's pixels. The camera's view is the squared paper; the rulers lie left of it and
+/// below it (squared_paper.h). What sticks out of the view is not cut off here: clip to the panel.
+Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report, const Camera& camera,
+                     const PictureOptions& options = {});
+
+}  // namespace boughwork

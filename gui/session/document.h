@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The open plan file: its scene and history, where it is saved, and the copy that is kept of what is
+// not saved yet. Whatever fails leaves everything as it was.
+
+#include <optional>
+#include <string>
+
+#include "engine/history.h"
+#include "engine/storage/autosave.h"
+#include "engine/storage/files.h"
+
+namespace boughwork {
+
+/// An unsaved change is kept at the first tick at least this long after the tick that saw it, so that
+/// one who writes fast is not saved at each letter, and a tick every 0.2 s still keeps it in half a second.
+inline constexpr double kept_after_s = 0.3;
+
+class Document {
+public:
+    /// A new tree without a file, or what a crash left behind of one, in recovered().
+    /// `autosave_folder` "": nothing is kept.
+    Document(Files& files, std::string autosave_folder);
+
+    const Scene& scene() const { return history_.scene(); }
+    const History& history() const { return history_; }
+    const std::string& path() const { return path_; }
+    bool unsaved() const { return !(scene() == saved_); }
+    /// What was kept of this file and differs from it, until it is taken or thrown away.
+    const std::optional<Scene>& recovered() const { return recovered_; }
+
+    void record(Scene scene, std::string label, std::optional<PieceNumber> selection);
+    void undo() { history_.undo(); }
+    void redo() { history_.redo(); }
+
+    /// The file becomes the open one. An unsaved scene is kept first as its own file's copy.
+    Result<Done> open(const std::string& path);
+    /// A new tree: a step in the history of one without a file, else the open file makes way as for open().
+    Result<Done> start_new();
+    /// `path` becomes the document's own. Not empty; see with_extension().
+    Result<Done> save(const std::string& path);
+    /// Takes what was recovered, as a step that can be undone, or throws it away.
+    Result<Done> recover(bool take);
+
+    /// Keeps a copy of an unsaved scene, and forgets it when it is saved again. `now_s` runs evenly.
+    Result<Done> tick(double now_s);
+    /// True while a tick has something left to do.
+    bool waits_for_tick() const;
+
+private:
+    Result<Done> put_aside();
+    void begin(Scene scene, std::string path);
+
+    Files& files_;
+    Autosave autosave_;
+    History history_;
+    Scene saved_;
+    std::string path_;
+    std::optional<Scene> recovered_;
+    std::optional<Scene> copy_;              // what the kept copy holds
+    std::optional<double> differs_since_s_;  // since when the scene is neither saved nor kept
+};
+
+/// A path whose file has no extension gets ".bough.json".
+std::string with_extension(const std::string& path);
+
+}  // namespace boughwork

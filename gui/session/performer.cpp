@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+// Every Command but Press, each handed to the part of the session that can do it.
+#include <type_traits>
+#include <utility>
+
+#include "gui/session/session.h"
+
+namespace boughwork {
+
+struct Session::Performer {
+    Session& session;
+
+    void operator()(const Press& press) const { session.press(press.action); }
+
+    void operator()(const Wish& wish) const {
+        const PieceNumber fresh = next_number(session.document_.scene());
+        if (!session.wish({wish.edit})) return;
+        if (std::holds_alternative<AddPiece>(wish.edit)) session.choose(PickedPiece{fresh});
+        if (std::holds_alternative<AddBranch>(wish.edit))
+            session.choose(PickedBranch{session.plan().tree.branches.size() - 1});
+        if (std::holds_alternative<RenamePlan>(wish.edit) && session.dialog_ == Dialog::rename_plan)
+            session.close_dialog();
+    }
+
+    void operator()(const Choose& choose) const { session.choose(choose.what); }
+
+    void operator()(const Grab& grab) const {
+        if (session.held_) return;  // one thing at a time
+        session.choose(grab.what);
+        if (auto held = grabbed(session.scene(), session.report(), grab.what, grab.at_mm))
+            session.hold(std::move(*held));
+    }
+
+    void operator()(const HoldAt& at) const {
+        if (!session.held_) return;
+        session.hold(held_at(session.document_.scene(), *session.held_, at.at_mm, at.free, session.reach_mm()));
+    }
+
+    void operator()(const LetGo& let_go) const { session.let_go(let_go.over_envelope); }
+    void operator()(const CancelHold&) const { session.drop_hold(); }
+    void operator()(const OpenFile& file) const { session.open(file.path); }
+    void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }
+    void operator()(const Recover& recover) const { session.recover(recover.take); }
+    void operator()(const ShowFinding& show) const { session.verdict_.show(session.scene(), show.index); }
+
+    void operator()(const PointAtLine& point) const {
+        const bool there = point.line && *point.line < session.report().challenge.size();
+        session.pointed_line_ = there ? point.line : std::nullopt;
+    }
+
+    void operator()(const LookFrom& look) const {
+        session.camera_ = zoomed(session.camera_, look.factor, look.fixed_px);
+    }
+    void operator()(const Pan& pan) const { session.camera_ = panned(session.camera_, pan.by_px); }
+    void operator()(const CloseDialog&) const { session.close_dialog(); }
+};
+
+void Session::perform(const Command& command) {
+    // These come by the dozen, or follow another in the same breath: what was said stays readable.
+    const bool quiet = std::visit(
+        [](const auto& c) {
+            using C = std::decay_t<decltype(c)>;
+            return std::is_same_v<C, HoldAt> || std::is_same_v<C, LookFrom> || std::is_same_v<C, Pan> ||
+                   std::is_same_v<C, CloseDialog>;
+        },
+        command);
+    if (!quiet) {
+        problem_.reset();
+        word_.clear();
+    }
+    std::visit(Performer{*this}, command);
+}
+
+}  // namespace boughwork

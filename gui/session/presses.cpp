@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+// What each Action does: the commands that need no more than their name.
+#include <algorithm>
+#include <iterator>
+
+#include "gui/session/pulling.h"
+#include "gui/session/session.h"
+#include "gui/session/work.h"
+
+namespace boughwork {
+namespace {
+
+constexpr double zoom_step = 1.25;
+
+Vec2 middle(const PixelBox& view) { return {view.x + view.width / 2, view.y + view.height / 2}; }
+
+const std::string& name_of_next_plan(const Scene& scene) {
+    const auto now = std::find_if(scene.plans.begin(), scene.plans.end(),
+                                  [&](const Plan& plan) { return plan.name == scene.current; });
+    const auto next = std::next(now);
+    return next == scene.plans.end() ? scene.plans.front().name : next->name;
+}
+
+}  // namespace
+
+void Session::press(Action action) {
+    if (!row_of(action).possible(*this)) return;
+    switch (action) {
+        case Action::undo: travel(true); break;
+        case Action::redo: travel(false); break;
+        case Action::save: save(path(), true); break;
+        case Action::new_tree: start_new(); break;
+
+        case Action::save_as: dialog_ = Dialog::save_as; break;
+        case Action::open: dialog_ = Dialog::open; break;
+        case Action::make_a_piece: dialog_ = Dialog::make_a_piece; break;
+        case Action::rename_plan: dialog_ = Dialog::rename_plan; break;
+        case Action::read_challenge: dialog_ = Dialog::challenge; break;
+        case Action::help: dialog_ = Dialog::help; break;
+
+        case Action::next_side:
+        case Action::mirror_image:
+        case Action::next_span:
+        case Action::take_down:
+        case Action::throw_away:
+        case Action::turn_left:
+        case Action::turn_right:
+        case Action::nudge_left:
+        case Action::nudge_right:
+        case Action::nudge_up:
+        case Action::nudge_down:
+        case Action::remove_branch:
+        case Action::add_bend:
+        case Action::remove_bend: work(action); break;
+        case Action::add_branch: perform(Wish{AddBranch{next_branch(plan().tree)}}); break;
+
+        case Action::choose_next: choose_in_turn(true); break;
+        case Action::choose_previous: choose_in_turn(false); break;
+        case Action::choose_nothing: held_ ? drop_hold() : choose({}); break;
+
+        case Action::show_finding: lens_ = !lens_; break;
+        case Action::fix_finding: fix_finding(); break;
+        case Action::next_finding: verdict_.show(scene(), (finding_index() + 1) % report().findings.size()); break;
+
+        case Action::copy_plan: wish({CopyPlan{free_plan_name(scene())}}); break;
+        case Action::new_plan: wish({AddPlan{free_plan_name(scene())}}); break;
+        case Action::remove_plan: wish({RemovePlan{}}); break;
+        case Action::next_plan: wish({ChoosePlan{name_of_next_plan(scene())}}); break;
+
+        case Action::zoom_in: camera_ = zoomed(camera_, zoom_step, middle(camera_.view)); break;
+        case Action::zoom_out: camera_ = zoomed(camera_, 1 / zoom_step, middle(camera_.view)); break;
+        case Action::show_all: show_all(); break;
+    }
+}
+
+void Session::work(Action action) {
+    if (held_) {
+        const Scene& before = document_.scene();
+        hold(action == Action::next_side ? held_by_next_side(before, *held_, reach_mm())
+                                         : held_mirrored(before, *held_, reach_mm()));
+        return;
+    }
+    const std::optional<PieceNumber> piece = chosen_piece();
+    const std::vector<Edit> edits =
+        piece ? work_on_piece(scene(), report(), *piece, action) : work_on_tree(scene(), report(), chosen_, action);
+    if (edits.empty()) {
+        problem_ = Problem{"There is no branch to hang from.", "The piece stays where it is.", "Add a branch first."};
+        return;
+    }
+    // The bend that is taken out leaves its place to another.
+    const std::optional<std::size_t> branch = chosen_branch();
+    if (!wish(edits)) return;
+    if (piece) verdict_.show_about(scene(), *piece);
+    if (action == Action::remove_bend) choose(PickedBranch{*branch});
+}
+
+void Session::choose_in_turn(bool forward) {
+    const std::vector<Picked> all = all_in_turn(scene());
+    const auto now = std::find(all.begin(), all.end(), chosen_);
+    if (now == all.end()) return choose(forward ? all.front() : all.back());
+    const auto index = static_cast<std::size_t>(now - all.begin()) + (forward ? 1 : all.size() - 1);
+    choose(all[index % all.size()]);
+}
+
+void Session::fix_finding() {
+    const Remedy fix = *finding_remedy();
+    chosen_ = PickedPiece{fix.piece};
+    wish(put_right(plan(), fix), "fix: " + fix.says);
+}
+
+}  // namespace boughwork

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+#include "gui/session/session.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/geometry/shape.h"
+#include "engine/geometry/tree_shape.h"
+#include "gui/session/chain.h"
+#include "gui/session/work.h"
+
+namespace boughwork {
+namespace {
+
+/// So that the outermost lines do not lie on the edge of the view.
+constexpr double margin_px = 24;
+
+void widen(Box& box, const Polygon& by) {
+    const Box other = bounds(by);
+    box.low = {std::min(box.low.x, other.low.x), std::min(box.low.y, other.low.y)};
+    box.high = {std::max(box.high.x, other.high.x), std::max(box.high.y, other.high.y)};
+}
+
+/// All that is drawn of the current plan, down to the ground.
+Box all_of(const Scene& scene) {
+    const Plan& plan = current_plan(scene);
+    const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
+    Box box = bounds(tree.trunk);
+    for (const BranchShape& branch : tree.branches) widen(box, branch.outline);
+    for (const Hung& hung : plan.hung)
+        if (const Piece* piece = find_piece(scene, hung.piece)) widen(box, posed(piece->shape, hung.pose).outline);
+    return box;
+}
+
+}  // namespace
+
+Session::Session(Files& files, std::string autosave_folder)
+    : files_(files), document_(files, std::move(autosave_folder)) {
+    begin_again();
+}
+
+std::optional<PieceNumber> Session::chosen_piece() const {
+    const auto* piece = std::get_if<PickedPiece>(&chosen_);
+    return piece ? std::optional(piece->piece) : std::nullopt;
+}
+
+std::optional<std::size_t> Session::chosen_branch() const {
+    if (const auto* branch = std::get_if<PickedBranch>(&chosen_)) return branch->branch;
+    if (const auto* bend = std::get_if<PickedBend>(&chosen_)) return bend->branch;
+    return std::nullopt;
+}
+
+bool Session::trunk_chosen() const {
+    return std::holds_alternative<PickedTrunk>(chosen_) || std::holds_alternative<PickedTrunkTop>(chosen_) ||
+           std::holds_alternative<PickedTrunkFoot>(chosen_);
+}
+
+void Session::set_view(const PixelBox& view) {
+    if (view == camera_.view) return;
+    const bool first = camera_.view.width <= 0;
+    camera_.view = view;
+    if (first) show_all();
+}
+
+void Session::show_all() { camera_ = showing(all_of(scene()), camera_.view, margin_px); }
+
+void Session::look_again(std::optional<PieceNumber> about) {
+    if (!is_there(scene(), chosen_)) chosen_ = {};
+    verdict_.look_at(scene(), about, held_.has_value());
+}
+
+bool Session::wish(const std::vector<Edit>& edits, std::string label) {
+    drop_hold();
+    if (edits.empty()) return true;
+    Result<Scene> result = apply_all(document_.scene(), edits);
+    if (!result) {
+        problem_ = result.problem();
+        return false;
+    }
+    if (label.empty()) label = in_words(edits.front());
+    // A branch is chosen by its place in the tree, which may be another one's now.
+    const bool same_tree = result->current == document_.scene().current &&
+                           current_plan(*result).tree.branches.size() == plan().tree.branches.size();
+    if (!same_tree && !chosen_piece()) chosen_ = {};
+    document_.record(std::move(result).value(), std::move(label), chosen_piece());
+    look_again();
+    return true;
+}
+
+void Session::choose(const Picked& what) {
+    drop_hold();
+    chosen_ = is_there(scene(), what) ? what : Picked{};
+    if (chosen_piece()) verdict_.show_about(scene(), *chosen_piece());
+}
+
+double Session::reach_mm() const { return std::max(snap_reach_mm, snap_reach_px / camera_.px_per_mm); }
+
+void Session::hold(Held held) {
+    held_ = std::move(held);
+    const std::vector<Edit> edits = wishes_of(document_.scene(), *held_);
+    Result<Scene> result = apply_all(document_.scene(), edits);
+    if (!result || *result == scene()) return;  // an impossible shape: the last possible one stays
+    if (edits.empty())
+        preview_.reset();
+    else
+        preview_ = std::move(result).value();
+    look_again(chosen_piece());
+}
+
+void Session::drop_hold() {
+    held_.reset();
+    if (!preview_) return;
+    preview_.reset();
+    look_again();
+}
+
+void Session::let_go(bool over_envelope) {
+    if (!held_) return;
+    const auto* piece = std::get_if<PickedPiece>(&held_->what);
+    if (piece && over_envelope) {
+        const TakeDown down = taken_down(held_->before, piece->piece);
+        drop_hold();
+        if (find_hung(plan(), down.pieces.front())) wish({down});
+        return;
+    }
+    if (preview_) {
+        const std::vector<Edit> edits = wishes_of(document_.scene(), *held_);
+        document_.record(*preview_, edits.empty() ? "" : in_words(edits.front()), chosen_piece());
+        preview_.reset();
+    }
+    held_.reset();
+    look_again(chosen_piece());
+}
+
+void Session::travel(bool back) {
+    drop_hold();
+    const std::string label = back ? history().undo_label() : history().redo_label();
+    // The piece that the step was about: chosen when its later scene was recorded.
+    const std::optional<PieceNumber> undone = history().selection();
+    back ? document_.undo() : document_.redo();
+    const std::optional<PieceNumber> piece = back ? undone : history().selection();
+    if (piece && find_piece(document_.scene(), *piece)) chosen_ = PickedPiece{*piece};
+    look_again();
+    word_ = (back ? "taken back: " : "done again: ") + label;
+}
+
+}  // namespace boughwork

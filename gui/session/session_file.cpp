@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+// What the session does with files.
+#include "gui/session/session.h"
+
+namespace boughwork {
+
+bool Session::went_well(const Result<Done>& result) {
+    if (!result) problem_ = result.problem();
+    return static_cast<bool>(result);
+}
+
+void Session::begin_again() {
+    held_.reset();
+    preview_.reset();
+    chosen_ = {};
+    lens_ = false;
+    pointed_line_.reset();
+    close_dialog();
+    look_again();
+    if (camera_.view.width > 0) show_all();
+}
+
+void Session::close_dialog() {
+    // Until it is answered nothing new can be kept, so that question does not go away.
+    dialog_ = recovered() ? Dialog::recover : Dialog::none;
+}
+
+void Session::open(const std::string& path) {
+    drop_hold();
+    const bool was_unsaved = unsaved();
+    if (!went_well(document_.open(path))) return;
+    begin_again();
+    word_ = was_unsaved ? "opened; what was not saved before is kept" : "opened";
+}
+
+void Session::save(const std::string& path, bool replace) {
+    if (path.empty()) {
+        dialog_ = Dialog::save_as;
+        return;
+    }
+    const std::string target = with_extension(path);
+    if (target != this->path() && !replace && files_.exists(target)) {
+        replace_path_ = target;
+        dialog_ = Dialog::replace_file;
+        return;
+    }
+    if (!went_well(document_.save(target))) return;
+    close_dialog();
+    word_ = "saved";
+}
+
+void Session::start_new() {
+    drop_hold();
+    if (went_well(document_.start_new())) begin_again();
+}
+
+void Session::recover(bool take) {
+    drop_hold();
+    const bool done = went_well(document_.recover(take));
+    close_dialog();
+    look_again();
+    if (done) word_ = take ? "taken back; save it to keep it" : "thrown away";
+}
+
+void Session::tick(double now_s) { went_well(document_.tick(now_s)); }
+
+}  // namespace boughwork

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/dialogs.h"
+
+#include "gui/window/reading_dialogs.h"
+
+namespace boughwork {
+
+void Dialogs::begin(const Session& session) {
+    shown_ = session.dialog();
+    switch (shown_) {
+        case Dialog::make_a_piece: typed_into_ = MakeAPieceDialog{}; break;
+        case Dialog::open: typed_into_ = FileDialog(session, FileDialog::For::open); break;
+        case Dialog::save_as: typed_into_ = FileDialog(session, FileDialog::For::save); break;
+        case Dialog::rename_plan: typed_into_ = RenameDialog(session); break;
+        default: typed_into_ = {}; break;
+    }
+}
+
+void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
+    if (shown_ != session.dialog()) {
+        begin(session);
+        widgets.drop_focus();
+    }
+    switch (shown_) {
+        case Dialog::none: return;
+        case Dialog::challenge: return draw_challenge_dialog(session, layout, widgets, commands);
+        case Dialog::help: return draw_help_dialog(session, layout, widgets, commands);
+        case Dialog::recover: return draw_recover_dialog(session, layout, widgets, commands);
+        case Dialog::replace_file: return draw_replace_dialog(session, layout, widgets, commands);
+        default: break;
+    }
+    if (auto* make = std::get_if<MakeAPieceDialog>(&typed_into_)) make->draw(session, layout, widgets, commands);
+    if (auto* file = std::get_if<FileDialog>(&typed_into_)) file->draw(session, layout, widgets, commands);
+    if (auto* rename = std::get_if<RenameDialog>(&typed_into_)) rename->draw(session, layout, widgets, commands);
+}
+
+}  // namespace boughwork

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/input.h"
+
+#include <imgui.h>
+
+#include <cfloat>
+#include <string>
+
+namespace boughwork {
+namespace {
+
+const char* clipboard_text(void*) {
+    static std::string text;  // Dear ImGui reads it before it asks again
+    char* copy = SDL_GetClipboardText();
+    text = copy ? copy : "";
+    SDL_free(copy);
+    return text.c_str();
+}
+
+void set_clipboard_text(void*, const char* text) { SDL_SetClipboardText(text); }
+
+/// SDL's buttons 1, 2, 3 are left, middle, right; Dear ImGui's 0, 1, 2 are left, right, middle.
+int button_index(std::uint8_t sdl_button) {
+    switch (sdl_button) {
+        case SDL_BUTTON_LEFT: return 0;
+        case SDL_BUTTON_RIGHT: return 1;
+        default: return 2;
+    }
+}
+
+void set_modifiers(ImGuiIO& io, std::uint16_t modifiers) {
+    io.KeyCtrl = (modifiers & KMOD_CTRL) != 0;
+    io.KeyShift = (modifiers & KMOD_SHIFT) != 0;
+    io.KeyAlt = (modifiers & KMOD_ALT) != 0;
+    io.KeySuper = (modifiers & KMOD_GUI) != 0;
+}
+
+}  // namespace
+
+Input::Input() {
+    ImGuiIO& io = ImGui::GetIO();
+    // Only what a text field needs. Tab is ours alone: it goes through buttons as well (widgets.h).
+    io.KeyMap[ImGuiKey_LeftArrow] = SDL_SCANCODE_LEFT;
+    io.KeyMap[ImGuiKey_RightArrow] = SDL_SCANCODE_RIGHT;
+    io.KeyMap[ImGuiKey_UpArrow] = SDL_SCANCODE_UP;
+    io.KeyMap[ImGuiKey_DownArrow] = SDL_SCANCODE_DOWN;
+    io.KeyMap[ImGuiKey_Home] = SDL_SCANCODE_HOME;
+    io.KeyMap[ImGuiKey_End] = SDL_SCANCODE_END;
+    io.KeyMap[ImGuiKey_Delete] = SDL_SCANCODE_DELETE;
+    io.KeyMap[ImGuiKey_Backspace] = SDL_SCANCODE_BACKSPACE;
+    io.KeyMap[ImGuiKey_Enter] = SDL_SCANCODE_RETURN;
+    io.KeyMap[ImGuiKey_KeyPadEnter] = SDL_SCANCODE_KP_ENTER;
+    io.KeyMap[ImGuiKey_Escape] = SDL_SCANCODE_ESCAPE;
+    io.KeyMap[ImGuiKey_A] = SDL_SCANCODE_A;
+    io.KeyMap[ImGuiKey_C] = SDL_SCANCODE_C;
+    io.KeyMap[ImGuiKey_V] = SDL_SCANCODE_V;
+    io.KeyMap[ImGuiKey_X] = SDL_SCANCODE_X;
+    io.KeyMap[ImGuiKey_Y] = SDL_SCANCODE_Y;
+    io.KeyMap[ImGuiKey_Z] = SDL_SCANCODE_Z;
+    io.GetClipboardTextFn = clipboard_text;
+    io.SetClipboardTextFn = set_clipboard_text;
+    io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
+}
+
+void Input::take(std::deque<SDL_Event>& events, double pixels_per_point) {
+    keys_.clear();
+    wheel_ = 0;
+    second_finger_ = false;
+    while (!events.empty()) {
+        const SDL_Event event = events.front();
+        events.pop_front();
+        if (take(event, pixels_per_point)) return;
+    }
+}
+
+bool Input::take(const SDL_Event& event, double pixels_per_point) {
+    ImGuiIO& io = ImGui::GetIO();
+    const auto move_to = [&](int x, int y) {
+        io.MousePos = ImVec2(static_cast<float>(x * pixels_per_point), static_cast<float>(y * pixels_per_point));
+    };
+    switch (event.type) {
+        case SDL_MOUSEMOTION: move_to(event.motion.x, event.motion.y); return false;
+        case SDL_MOUSEBUTTONDOWN:
+        case SDL_MOUSEBUTTONUP:
+            move_to(event.button.x, event.button.y);
+            io.MouseDown[button_index(event.button.button)] = event.type == SDL_MOUSEBUTTONDOWN;
+            return true;
+        case SDL_MOUSEWHEEL:
+            wheel_ = event.wheel.preciseY;
+            io.MouseWheel = static_cast<float>(wheel_);
+            return true;
+        case SDL_TEXTINPUT:
+            if (!swallow_letter_) io.AddInputCharactersUTF8(event.text.text);
+            return true;
+        case SDL_KEYDOWN:
+        case SDL_KEYUP: {
+            const SDL_Keysym& key = event.key.keysym;
+            swallow_letter_ = false;
+            set_modifiers(io, key.mod);
+            if (key.scancode < IM_ARRAYSIZE(io.KeysDown)) io.KeysDown[key.scancode] = event.type == SDL_KEYDOWN;
+            if (event.type == SDL_KEYDOWN) keys_.push_back({key.sym, io.KeyCtrl, io.KeyShift});
+            return true;
+        }
+        case SDL_FINGERDOWN:
+            fingers_.insert(event.tfinger.fingerId);
+            second_finger_ = fingers_.size() == 2;
+            return second_finger_;
+        case SDL_FINGERUP: fingers_.erase(event.tfinger.fingerId); return false;
+        case SDL_WINDOWEVENT:
+            if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0]) io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
+            if (event.window.event == SDL_WINDOWEVENT_FOCUS_LOST) {
+                for (bool& down : io.KeysDown) down = false;  // their releases go to another window
+                set_modifiers(io, 0);
+            }
+            return false;
+        default: return false;
+    }
+}
+
+}  // namespace boughwork

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// What hand and keys do, from SDL's events to Dear ImGui's state. Dear ImGui 1.86 keeps no queue:
+// a press and its release in one frame would be lost, so each frame takes at most one such event.
+// The mouse is followed by its events, never polled, so that events that were pushed (by a test)
+// are as good as a hand's.
+
+#include <SDL.h>
+
+#include <deque>
+#include <set>
+#include <vector>
+
+#include "engine/vec.h"
+
+namespace boughwork {
+
+struct KeyPress {
+    SDL_Keycode key = SDLK_UNKNOWN;
+    bool ctrl = false;
+    bool shift = false;
+};
+
+class Input {
+public:
+    /// With a Dear ImGui context: its key map and its clipboard.
+    Input();
+
+    /// Takes events from the front: any number of motions, up to the first that needs a frame of
+    /// its own. `pixels_per_point`: of the window, where the system counts in larger points.
+    void take(std::deque<SDL_Event>& events, double pixels_per_point);
+
+    /// The letter of a key that was used up as a command is not to be typed into what it opened.
+    void swallow_letter() { swallow_letter_ = true; }
+
+    /// Of this frame.
+    const std::vector<KeyPress>& keys() const { return keys_; }
+    double wheel() const { return wheel_; }
+    /// A second finger has come down.
+    bool second_finger() const { return second_finger_; }
+
+private:
+    /// True when the event needs the frame for itself.
+    bool take(const SDL_Event& event, double pixels_per_point);
+
+    std::vector<KeyPress> keys_;
+    double wheel_ = 0;
+    bool second_finger_ = false;
+    bool swallow_letter_ = false;
+    std::set<SDL_FingerID> fingers_;
+};
+
+}  // namespace boughwork

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/lettering.h"
+
+#include <imgui.h>
+
+#include <cfloat>
+
+namespace boughwork {
+namespace {
+
+double width_of(const Fonts::Loaded& loaded, const char* from, const char* to) {
+    return static_cast<double>(loaded.font->CalcTextSizeA(loaded.font->FontSize, FLT_MAX, 0.0F, from, to).x);
+}
+
+bool starts_letter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
+
+/// The most bytes of `words` from `from`, ending between letters, that fit; at least one letter.
+std::size_t letters_that_fit(const Fonts::Loaded& loaded, const std::string& words, std::size_t from, double width_px) {
+    std::size_t fit = from;
+    for (std::size_t end = from + 1; end <= words.size(); ++end) {
+        if (end < words.size() && !starts_letter(words[end])) continue;
+        if (fit > from && width_of(loaded, words.data() + from, words.data() + end) > width_px) break;
+        fit = end;
+    }
+    return fit - from;
+}
+
+}  // namespace
+
+double Lettering::width_px(const std::string& words, Face face) const {
+    return width_of(fonts_.of(face), words.data(), words.data() + words.size());
+}
+
+double Lettering::line_px(Face face) const { return fonts_.of(face).em_px * 1.45; }
+
+std::string Lettering::fitted(const std::string& words, Face face, double width) const {
+    if (width_px(words, face) <= width) return words;
+    const double room = width - width_px("…", face);
+    std::size_t bytes = letters_that_fit(fonts_.of(face), words, 0, room);
+    while (bytes > 0 && words[bytes - 1] == ' ') --bytes;
+    return words.substr(0, bytes) + "…";
+}
+
+Lines Lettering::lines(const std::string& words, Face face, double width, std::size_t most) const {
+    const Fonts::Loaded& loaded = fonts_.of(face);
+    Lines lines;
+    std::size_t at = 0;
+    while (at < words.size()) {
+        if (lines.words.size() == most) {
+            lines.shortened = true;
+            lines.words.back() = fitted(lines.words.back() + " " + words.substr(at), face, width);
+            break;
+        }
+        std::size_t count = letters_that_fit(loaded, words, at, width);
+        if (const std::size_t end = words.find('\n', at); end < at + count) {
+            count = end - at;
+        } else if (at + count < words.size() && words[at + count] != ' ') {
+            const std::size_t blank = words.rfind(' ', at + count);
+            if (blank != std::string::npos && blank > at) count = blank - at;
+        }
+        lines.words.push_back(words.substr(at, count));
+        at += count;
+        while (at < words.size() && (words[at] == ' ' || words[at] == '\n')) ++at;
+    }
+    return lines;
+}
+
+void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, Face face, Colour colour,
+                      TextAlign align) const {
+    write(list, at, words, fonts_.of(face), fonts_.of(face).em_px, colour, align);
+}
+
+void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, double em_px, Colour colour,
+                      TextAlign align) const {
+    write(list, at, words, fonts_.nearest(em_px), em_px, colour, align);
+}
+
+void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, const Fonts::Loaded& loaded, double em_px,
+                      Colour colour, TextAlign align) const {
+    if (words.empty()) return;
+    const double grown = em_px / loaded.em_px;
+    const double width = grown * width_of(loaded, words.data(), words.data() + words.size());
+    const ImFontGlyph& capital = *loaded.font->FindGlyph('H');
+    const double middle = grown * (static_cast<double>(capital.Y0) + static_cast<double>(capital.Y1)) / 2;
+    const double x = align == TextAlign::left ? at.x : align == TextAlign::centre ? at.x - width / 2 : at.x - width;
+    list.AddText(loaded.font, static_cast<float>(grown) * loaded.font->FontSize,
+                 ImVec2(static_cast<float>(x + 0.5), static_cast<float>(at.y - middle + 0.5)),
+                 IM_COL32(colour.red, colour.green, colour.blue, colour.alpha), words.data(),
+                 words.data() + words.size());
+}
+
+}  // namespace boughwork

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/referee_panel.h"
+
+#include <algorithm>
+
+#include "gui/picture/palette.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+namespace {
+
+/// The way out of a crowd that the finding belongs to: "Take down 9 and the other two count."
+std::string way_out_words(const Report& report, const Finding& finding) {
+    for (const WayOut& way : report.ways_out) {
+        const auto is_in = [&](PieceNumber piece) {
+            return std::find(way.take_down.begin(), way.take_down.end(), piece) != way.take_down.end() ||
+                   std::find(way.then_count.begin(), way.then_count.end(), piece) != way.then_count.end();
+        };
+        const bool crowded = finding.rule == Rule::touching || finding.rule == Rule::overlap;
+        if (crowded && finding.pieces.size() > 1 && std::all_of(finding.pieces.begin(), finding.pieces.end(), is_in))
+            return " " + way.says;
+    }
+    return "";
+}
+
+std::string calm_words(const Session& session) {
+    const Report& report = session.report();
+    if (session.plan().tree.branches.empty()) return "The tree has no branch yet. Press \"new branch\" below it.";
+    if (session.plan().hung.empty()) return "Nothing hangs yet. Drag a piece from the envelope to a branch.";
+    const auto unmet = std::find_if(report.challenge.begin(), report.challenge.end(),
+                                    [](const ChallengeLine& line) { return line.met == false; });
+    if (unmet == report.challenge.end()) return "Every piece that hangs counts, and the challenge is met.";
+    return "Every piece that hangs counts. Still to do: " + unmet->says + ".";
+}
+
+/// The sentence as large as it fits the box, in its middle.
+void write_sentence(const PixelBox& box, const std::string& words, Widgets& widgets, Colour colour) {
+    const Lettering& lettering = widgets.lettering();
+    for (const Face face : {Face::large, Face::body, Face::small}) {
+        const double line = lettering.line_px(face);
+        const auto most = static_cast<std::size_t>(std::max(1.0, (box.height + line * 0.2) / line));
+        const Lines lines = lettering.lines(words, face, box.width, most);
+        if (lines.shortened && face != Face::small) continue;
+        double y = box.y + (box.height - line * static_cast<double>(lines.words.size() - 1)) / 2;
+        for (const std::string& one : lines.words) {
+            widgets.write({box.x, y}, one, face, colour);
+            y += line;
+        }
+        return;
+    }
+}
+
+/// From the right end to the left; gives back where the room for the sentence ends.
+double draw_buttons(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
+    const double gap = widgets.px(8);
+    PixelBox button{box.x + box.width - widgets.px(16), box.y + (box.height - widgets.px(palette::target_px)) / 2, 0,
+                    widgets.px(palette::target_px)};
+    const auto place = [&](Action action, const std::string& words, Tone tone) {
+        button.width = widgets.lettering().width_px(words, Face::body) + widgets.px(36);
+        button.x -= button.width;
+        command_button(session, widgets, commands, action, button, words, tone);
+        button.x -= gap;
+    };
+    const std::string count = std::to_string(session.report().findings.size());
+    place(Action::next_finding, "next " + std::to_string(session.finding_index() + 1) + " of " + count, Tone::quiet);
+    if (session.finding_remedy()) place(Action::fix_finding, "fix: " + session.finding_remedy()->says, Tone::strong);
+    place(Action::show_finding, session.lens() ? "hide" : "show", Tone::quiet);
+    return button.x;
+}
+
+}  // namespace
+
+std::string referee_words(const Session& session) {
+    if (session.problem()) return in_words(*session.problem());
+    const std::vector<ChallengeLine>& lines = session.report().challenge;
+    if (session.pointed_line() && *session.pointed_line() < lines.size()) {
+        const ChallengeLine& line = lines[*session.pointed_line()];
+        return capitalised(line.asks) + ". Now: " + line.says + ".";
+    }
+    if (const Finding* finding = session.finding())
+        return finding->says + way_out_words(session.report(), *finding);
+    return calm_words(session);
+}
+
+void draw_referee(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
+    const PixelBox& box = layout.referee;
+    widgets.sheet(box, palette::paper);
+    widgets.outline(box, session.problem() ? palette::unmet : palette::ink, 2 * widgets.scale(), widgets.px(10));
+
+    double end = box.x + box.width - widgets.px(16);
+    if (session.finding() && !session.problem()) end = draw_buttons(session, box, widgets, commands);
+    const double left = box.x + widgets.px(20);
+    write_sentence({left, box.y + widgets.px(4), end - left - widgets.px(12), box.height - widgets.px(8)},
+                   referee_words(session), widgets, session.problem() ? palette::unmet : palette::ink);
+}
+
+}  // namespace boughwork

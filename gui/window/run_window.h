@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The program with its window, from opening it to closing it.
+
+#include <string>
+
+namespace boughwork {
+
+/// Opens `file` ("" for a new tree) and runs until the window is closed. What is not saved then is
+/// kept, and offered at the next start. 0, or 2 with one line on standard error when there can be
+/// no window. BOUGHWORK_SCALE (1 to 2) sets how large everything is; else the display's density does.
+int run_window(const std::string& file);
+
+}  // namespace boughwork

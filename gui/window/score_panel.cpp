@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/score_panel.h"
+
+#include <algorithm>
+
+#include "gui/picture/palette.h"
+#include "rules/wording.h"
+
+namespace boughwork {
+
+void draw_score(const Session& session, const Layout& layout, Widgets& widgets) {
+    const PixelBox& box = layout.score;
+    widgets.sheet(box, palette::paper);
+
+    const std::vector<PieceReport>& pieces = session.report().pieces;
+    const auto number_of = [&](PieceState state) {
+        return std::count_if(pieces.begin(), pieces.end(),
+                             [state](const PieceReport& piece) { return piece.state == state; });
+    };
+    const auto count = number_of(PieceState::counts);
+    const auto not_counting = number_of(PieceState::does_not_count);
+    const auto waiting = number_of(PieceState::in_the_envelope);
+
+    const double left = box.x + widgets.px(18);
+    const std::string score = number_in_words(session.report().score);
+    widgets.write({left, box.y + widgets.px(36)}, score, Face::heading, palette::ink);
+    const double after = left + widgets.lettering().width_px(score, Face::heading) + widgets.px(12);
+    widgets.write({after, box.y + widgets.px(40)}, session.report().score == 1 ? "point" : "points", Face::large,
+                  palette::ink);
+
+    const std::string first = counted(count, "piece counts", "pieces count") + ", " + std::to_string(not_counting) +
+                              (not_counting == 1 ? " does not," : " do not,");
+    const std::string second = std::to_string(waiting) + (waiting == 1 ? " waits" : " wait") + " in the envelope";
+    const double room = box.x + box.width - left - widgets.px(8);
+    widgets.write({left, box.y + widgets.px(74)}, widgets.lettering().fitted(first, Face::small, room), Face::small,
+                  palette::ink);
+    widgets.write({left, box.y + widgets.px(96)}, widgets.lettering().fitted(second, Face::small, room), Face::small,
+                  palette::ink);
+}
+
+}  // namespace boughwork

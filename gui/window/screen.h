@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// The window of the operating system, its OpenGL context, and Dear ImGui's way onto it. Knows
+// nothing of plans.
+
+#include <SDL.h>
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "engine/drawing/drawing.h"
+#include "engine/result.h"
+
+namespace boughwork {
+
+class Screen {
+public:
+    Screen() = default;
+    ~Screen();
+    Screen(const Screen&) = delete;
+    Screen& operator=(const Screen&) = delete;
+
+    /// Opens the window, with a Dear ImGui context. Call once; on a Problem nothing else may be called.
+    Result<Done> open(int width, int height, bool hidden);
+
+    /// Of what is drawn on, in pixels; at least 1.
+    int width_px() const;
+    int height_px() const;
+    /// Larger than 1 where the system counts windows in points of several pixels.
+    double pixels_per_point() const;
+    void set_title(const std::string& title);
+
+    /// After the fonts changed, before the next frame.
+    void load_fonts();
+    /// Draws what Dear ImGui made of the frame, and shows it.
+    void show(Colour background);
+    /// The same as a picture: red, green, blue, alpha a pixel, the top row first.
+    std::vector<std::uint8_t> pixels(Colour background) const;
+
+private:
+    void draw(Colour background) const;
+
+    SDL_Window* window_ = nullptr;
+    SDL_GLContext context_ = nullptr;
+    bool renderer_ = false;
+    std::string title_;
+};
+
+}  // namespace boughwork

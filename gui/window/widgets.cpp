@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/widgets.h"
+
+#include <imgui.h>
+#include <imgui_internal.h>  // ClearActiveID: leaving a text field by Tab
+#include <imgui_stdlib.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "gui/picture/palette.h"
+#include "gui/window/draw_list_painter.h"
+
+namespace boughwork {
+namespace {
+
+ImVec2 top_left(const PixelBox& box) { return {static_cast<float>(box.x), static_cast<float>(box.y)}; }
+ImVec2 size_of(const PixelBox& box) {
+    return {std::max(1.0F, static_cast<float>(box.width)), std::max(1.0F, static_cast<float>(box.height))};
+}
+ImVec2 bottom_right(const PixelBox& box) {
+    return {static_cast<float>(box.x + box.width), static_cast<float>(box.y + box.height)};
+}
+ImU32 packed(Colour c) { return IM_COL32(c.red, c.green, c.blue, c.alpha); }
+
+PixelBox grown(const PixelBox& box, double by) {
+    return {box.x - by, box.y - by, box.width + 2 * by, box.height + 2 * by};
+}
+
+Colour pale(Colour colour) {
+    colour.alpha = 110;
+    return colour;
+}
+
+struct Dress {
+    std::optional<Colour> sheet;
+    Colour words = palette::ink;
+    bool outlined = false;
+};
+
+Dress dress_of(Tone tone) {
+    switch (tone) {
+        case Tone::quiet: return {palette::paper, palette::ink, true};
+        case Tone::strong: return {palette::ink, palette::paper, false};
+        case Tone::tab: return {palette::tab, palette::ink, false};
+        case Tone::chosen: return {palette::paper, palette::ink, false};
+        case Tone::card: return {palette::paper, palette::ink, false};
+        case Tone::entry: return {std::nullopt, palette::ink, false};
+        case Tone::bare: return {std::nullopt, palette::ink, false};
+    }
+    return {};
+}
+
+}  // namespace
+
+void Widgets::begin_frame(double scale) {
+    scale_ = scale;
+    places_.clear();
+    order_.clear();
+    layer_ = 0;
+}
+
+void Widgets::begin_layer() {
+    ++layer_;
+    order_.clear();
+    if (focused_.size() <= layer_) focused_.emplace_back();
+}
+
+void Widgets::end_frame() {
+    layers_before_ = layer_ + 1;
+    focused_.resize(layers_before_);
+    order_before_ = order_;
+    // What has vanished has no keys.
+    if (std::find(order_.begin(), order_.end(), focused_.back()) == order_.end()) focused_.back().clear();
+    press_.clear();
+    focus_moved_ = false;
+    scroll_by_keys_px_ = 0;
+}
+
+const std::string& Widgets::focused() const { return focused_.back(); }
+
+void Widgets::move_focus(int by) {
+    if (order_before_.empty()) return;
+    keys_in_use_ = true;
+    focus_moved_ = true;
+    ImGui::ClearActiveID();
+    const auto count = static_cast<std::ptrdiff_t>(order_before_.size());
+    const auto at = std::find(order_before_.begin(), order_before_.end(), focused_.back());
+    std::ptrdiff_t next = by > 0 ? 0 : count - 1;
+    if (at != order_before_.end()) next = (at - order_before_.begin() + by + count) % count;
+    focused_.back() = order_before_[static_cast<std::size_t>(next)];
+}
+
+bool Widgets::press_focused() {
+    if (focused_.back().empty()) return false;
+    press_ = focused_.back();
+    return true;
+}
+
+void Widgets::drop_focus() { focused_.back().clear(); }
+
+double Widgets::px(double design_px) const { return std::round(design_px * scale_); }
+
+bool Widgets::takes_keys(const std::string& label, const PixelBox& box) {
+    order_.push_back(label);
+    if (layer_ + 1 != layers_before_ || focused_[layer_] != label) return false;
+    if (focus_moved_) scroll_to(box);
+    return true;
+}
+
+Handling Widgets::area(const std::string& label, const PixelBox& box, bool has_keys) {
+    places_[label] = box;
+    ImGui::SetCursorScreenPos(top_left(box));
+    Handling touch;
+    touch.pressed = ImGui::InvisibleButton(label.c_str(), size_of(box));
+    touch.began = ImGui::IsItemActivated();
+    touch.held = ImGui::IsItemActive();
+    touch.ended = ImGui::IsItemDeactivated();
+    touch.hovered = ImGui::IsItemHovered();
+    if (has_keys) {
+        const bool has_them = takes_keys(label, box);
+        if (has_them && keys_in_use_) draw_ring(box, px(10));
+        if (press_ == label) touch.pressed = true;
+        if (touch.began && layer_ + 1 == layers_before_) focused_[layer_] = label;
+    }
+    return touch;
+}
+
+bool Widgets::button(const std::string& label, const std::string& words, const PixelBox& box, Tone tone,
+                     bool possible) {
+    const Dress looks = dress_of(tone);
+    const double rounding = tone == Tone::quiet || tone == Tone::strong ? box.height / 2 : px(10);
+    Handling touch;
+    if (possible) {
+        touch = area(label, box);
+    } else {
+        places_[label] = box;
+    }
+    if (looks.sheet) sheet(box, *looks.sheet, rounding);
+    if (touch.hovered && !touch.held && tone != Tone::strong) {
+        Colour shade = palette::ink;
+        shade.alpha = 18;
+        sheet(box, shade, rounding);
+    }
+    if (looks.outlined || touch.held)
+        outline(box, possible ? palette::ink : pale(palette::ink), touch.held ? px(3) : 1.5 * scale_, rounding);
+    const Colour colour = possible ? looks.words : pale(looks.words);
+    const double room = box.width - px(tone == Tone::entry || tone == Tone::bare ? 8 : 16);
+    const bool sign = words.size() == 1 || words == "−" || words == "←" || words == "→";
+    const Face face = sign                                           ? Face::large
+                      : lettering_.width_px(words, Face::body) <= room ? Face::body
+                                                                       : Face::small;
+    const std::string fitted = lettering_.fitted(words, face, room);
+    if (tone == Tone::entry) {
+        write({box.x + px(8), box.y + box.height / 2}, fitted, face, colour);
+    } else {
+        write({box.x + box.width / 2, box.y + box.height / 2}, fitted, face, colour, TextAlign::centre);
+    }
+    return possible && touch.pressed;
+}
+
+bool Widgets::text_field(const std::string& label, std::string& text, const PixelBox& box, bool first) {
+    places_[label] = box;
+    const Fonts::Loaded& loaded = lettering_.fonts().of(Face::body);
+    ImGui::PushFont(loaded.font);
+    const float padding = std::max(0.0F, (static_cast<float>(box.height) - loaded.font->FontSize) / 2);
+    ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, ImVec2(static_cast<float>(px(12)), padding));
+    ImGui::SetCursorScreenPos(top_left(box));
+    ImGui::SetNextItemWidth(static_cast<float>(box.width));
+    const bool has_keys = takes_keys(label, box);
+    if (first && layer_ + 1 == layers_before_ && focused_[layer_].empty()) {
+        focused_[layer_] = label;
+        ImGui::SetKeyboardFocusHere();
+    } else if (has_keys && (focus_moved_ || press_ == label)) {
+        ImGui::SetKeyboardFocusHere();
+    }
+    const bool entered = ImGui::InputText(("##" + label).c_str(), &text,
+                                          ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
+    if (ImGui::IsItemActivated() && layer_ + 1 == layers_before_) focused_[layer_] = label;
+    const bool active = ImGui::IsItemActive();
+    ImGui::PopStyleVar();
+    ImGui::PopFont();
+    if (active || (has_keys && keys_in_use_)) draw_ring(box, px(8));
+    return entered;
+}
+
+void Widgets::draw_ring(const PixelBox& box, double rounding_px) {
+    outline(grown(box, px(2)), palette::paper, px(2), rounding_px);
+    outline(grown(box, px(4)), palette::pointed_at, px(3), rounding_px + px(2));
+}
+
+void Widgets::sheet(const PixelBox& box, Colour colour, double rounding_px) {
+    ImGui::GetWindowDrawList()->AddRectFilled(top_left(box), bottom_right(box), packed(colour),
+                                              static_cast<float>(rounding_px));
+}
+
+void Widgets::outline(const PixelBox& box, Colour colour, double width_px, double rounding_px) {
+    ImGui::GetWindowDrawList()->AddRect(top_left(box), bottom_right(box), packed(colour),
+                                        static_cast<float>(rounding_px), ImDrawFlags_RoundCornersAll,
+                                        static_cast<float>(width_px));
+}
+
+void Widgets::write(Vec2 at, const std::string& words, Face face, Colour colour, TextAlign align) {
+    lettering_.write(*ImGui::GetWindowDrawList(), at, words, face, colour, align);
+}
+
+double Widgets::write_lines(const PixelBox& box, const std::string& words, Face face, Colour colour) {
+    const double line = lettering_.line_px(face);
+    const auto most = static_cast<std::size_t>(std::max(1.0, std::floor(box.height / line)));
+    double top = box.y;
+    for (const std::string& one : lettering_.lines(words, face, box.width, most).words) {
+        write({box.x, top + line / 2}, one, face, colour);
+        top += line;
+    }
+    return top - box.y;
+}
+
+void Widgets::draw(const std::vector<Mark>& marks) { paint(*ImGui::GetWindowDrawList(), marks, lettering_); }
+
+void Widgets::draw_above(const std::vector<Mark>& marks) {
+    paint(*ImGui::GetForegroundDrawList(), marks, lettering_);
+}
+
+void Widgets::begin_clip(const PixelBox& box) {
+    ImGui::GetWindowDrawList()->PushClipRect(top_left(box), bottom_right(box), true);
+}
+
+void Widgets::end_clip() { ImGui::GetWindowDrawList()->PopClipRect(); }
+
+Vec2 Widgets::begin_scroll(const std::string& label, const PixelBox& box, double content_height_px) {
+    places_[label] = box;
+    ImGui::SetCursorScreenPos(top_left(box));
+    ImGui::SetNextWindowContentSize(ImVec2(0, static_cast<float>(content_height_px)));
+    ImGui::BeginChild(label.c_str(), size_of(box), false, ImGuiWindowFlags_NoNav);
+    if (layer_ + 1 == layers_before_ && scroll_by_keys_px_ != 0) {
+        scroll_by(scroll_by_keys_px_);
+        scroll_by_keys_px_ = 0;
+    }
+    const ImVec2 start = ImGui::GetCursorScreenPos();
+    return {static_cast<double>(start.x), static_cast<double>(start.y)};
+}
+
+void Widgets::end_scroll() { ImGui::EndChild(); }
+
+void Widgets::scroll_by(double down_px) { ImGui::SetScrollY(ImGui::GetScrollY() + static_cast<float>(down_px)); }
+
+void Widgets::scroll_to(const PixelBox& box) {
+    if (ImGui::GetScrollMaxY() > 0)
+        ImGui::SetScrollFromPosY(static_cast<float>(box.y + box.height / 2) - ImGui::GetWindowPos().y);
+}
+
+Vec2 Widgets::pointer_px() const {
+    const ImVec2 at = ImGui::GetIO().MousePos;
+    return {static_cast<double>(at.x), static_cast<double>(at.y)};
+}
+
+double Widgets::wheel() const { return static_cast<double>(ImGui::GetIO().MouseWheel); }
+
+bool Widgets::shift_down() const { return ImGui::GetIO().KeyShift; }
+
+}  // namespace boughwork

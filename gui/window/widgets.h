@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// What can be pressed, dragged or typed into, drawn our way, and where it is. Everything bears a
+// label of its own, by which keys reach it (Tab goes from one to the next, Enter presses) and tests
+// find it. Dear ImGui serves for what lies under the pointer, for text fields and for scrolling.
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "gui/session/camera.h"
+#include "gui/window/lettering.h"
+
+namespace boughwork {
+
+enum class Tone {
+    quiet,    ///< An outline on paper.
+    strong,   ///< Ink, with paper letters: what to press next.
+    tab,      ///< A plan's tab.
+    chosen,   ///< The tab in front, a row that is chosen.
+    card,     ///< Paper without an outline.
+    entry,    ///< A row of a list: its words on the left.
+    bare,     ///< Nothing but the words.
+};
+
+/// What hand and keys do to something.
+struct Handling {
+    bool pressed = false;  ///< Let go upon it, or by Enter.
+    bool began = false;    ///< The hand came down on it in this frame.
+    bool held = false;     ///< The hand came down on it and is still down.
+    bool ended = false;    ///< The hand let go, wherever that was.
+    bool hovered = false;
+};
+
+class Widgets {
+public:
+    explicit Widgets(const Lettering& lettering) : lettering_(lettering) {}
+
+    void begin_frame(double scale);
+    /// A dialog or a menu: what is drawn from here on has the keys, until the frame's end.
+    void begin_layer();
+    void end_frame();
+
+    /// Something that can be pressed, whatever it looks like. Its label is unique on the page.
+    Handling area(const std::string& label, const PixelBox& box, bool has_keys = true);
+    /// True when it is pressed. A button that is not possible now is drawn pale, and can't be.
+    bool button(const std::string& label, const std::string& words, const PixelBox& box, Tone tone = Tone::quiet,
+                bool possible = true);
+    /// True when Enter was typed. `first`: has the keys as soon as it is seen.
+    bool text_field(const std::string& label, std::string& text, const PixelBox& box, bool first = false);
+
+    /// A rounded sheet of that colour.
+    void sheet(const PixelBox& box, Colour colour, double rounding_px = 10);
+    void outline(const PixelBox& box, Colour colour, double width_px, double rounding_px);
+    void write(Vec2 at_px, const std::string& words, Face face, Colour colour, TextAlign align = TextAlign::left);
+    /// Several lines from the top of the box, at most as many as fit; gives back how high they are.
+    double write_lines(const PixelBox& box, const std::string& words, Face face, Colour colour);
+    void draw(const std::vector<Mark>& marks);
+    /// Above everything else, dialogs as well.
+    void draw_above(const std::vector<Mark>& marks);
+    /// What is drawn until end_clip() is cut off at the box.
+    void begin_clip(const PixelBox& box);
+    void end_clip();
+
+    /// What is drawn until end_scroll() lies in a box that scrolls; gives back where its top left is now.
+    Vec2 begin_scroll(const std::string& label, const PixelBox& box, double content_height_px);
+    void end_scroll();
+    void scroll_by(double down_px);
+    /// The next box that scrolls in the uppermost layer goes down by so much: for keys.
+    void scroll_by_keys(double down_px) { scroll_by_keys_px_ = down_px; }
+    /// Brings the box into view.
+    void scroll_to(const PixelBox& box);
+
+    /// Where the pointer is; far away when there is none.
+    Vec2 pointer_px() const;
+    /// Turned in this frame: up is positive.
+    double wheel() const;
+    bool shift_down() const;
+
+    // Keys.
+    void move_focus(int by);
+    /// Presses what has the keys, in the next frame; false when nothing has.
+    bool press_focused();
+    void drop_focus();
+    /// The last thing that was used is the keyboard: show what has the keys.
+    bool keys_in_use() const { return keys_in_use_; }
+    void use_keys(bool in_use) { keys_in_use_ = in_use; }
+
+    /// Where everything was drawn, by label.
+    const std::map<std::string, PixelBox>& places() const { return places_; }
+    const std::string& focused() const;
+    const Lettering& lettering() const { return lettering_; }
+    double px(double design_px) const;
+    double scale() const { return scale_; }
+
+private:
+    bool takes_keys(const std::string& label, const PixelBox& box);
+    void draw_ring(const PixelBox& box, double rounding_px);
+
+    const Lettering& lettering_;
+    double scale_ = 1;
+    std::map<std::string, PixelBox> places_;
+    std::vector<std::string> order_;                 // of the layer that is drawn now
+    std::vector<std::string> focused_{std::string()};  // of each layer, the uppermost last
+    std::size_t layer_ = 0;
+    std::size_t layers_before_ = 1;  // of the last frame
+    std::vector<std::string> order_before_;
+    std::string press_;              // by Enter, in this frame
+    bool focus_moved_ = false;
+    bool keys_in_use_ = false;
+    double scroll_by_keys_px_ = 0;
+};
+
+}  // namespace boughwork

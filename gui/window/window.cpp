@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/window.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/drawing/cairo_pages.h"
+#include "gui/picture/palette.h"
+#include "gui/picture/squared_paper.h"
+#include "gui/window/keys.h"
+#include "gui/window/referee_panel.h"
+#include "gui/window/score_panel.h"
+#include "gui/window/style.h"
+#include "gui/window/tool_strip.h"
+
+namespace boughwork {
+namespace {
+
+constexpr double scrolled_by_an_arrow_px = 60;
+
+/// A sheet of Dear ImGui's over the whole window, on which we draw everything ourselves.
+void begin_sheet(const char* name, const Layout& layout, ImGuiWindowFlags more) {
+    ImGui::SetNextWindowPos(ImVec2(0, 0));
+    ImGui::SetNextWindowSize(
+        ImVec2(static_cast<float>(layout.page.width), static_cast<float>(layout.page.height)));
+    ImGui::Begin(name, nullptr,
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                     ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoScrollWithMouse |
+                     more);
+}
+
+}  // namespace
+
+Window::Window(const WindowSettings& settings, Files& files)
+    : session_(files, settings.autosave_folder), wanted_scale_(settings.scale), hidden_(settings.hidden) {}
+
+Result<std::unique_ptr<Window>> Window::open(const WindowSettings& settings, Files& files) {
+    std::unique_ptr<Window> window(new Window(settings, files));
+    if (const Result<Done> opened = window->screen_.open(settings.width, settings.height, settings.hidden); !opened)
+        return opened.problem();
+    window->input_ = std::make_unique<Input>();
+    ImGui::GetIO().ConfigInputTextCursorBlink = false;  // nothing blinks
+    if (const Result<Done> loaded = window->fonts_.load(1); !loaded) return loaded.problem();
+    window->fit_to_screen();
+    return window;
+}
+
+void Window::fit_to_screen() {
+    layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted_scale_);
+    ImGui::GetIO().DisplaySize = ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
+    session_.set_view(paper_within(layout_.paper, layout_.scale));
+    if (layout_.scale == fonts_scale_) return;
+    const Result<Done> loaded = fonts_.load(layout_.scale);
+    assert(loaded && "they were there when the window opened");
+    dress(layout_.scale);
+    screen_.load_fonts();
+    fonts_scale_ = layout_.scale;
+}
+
+void Window::frame(const std::vector<SDL_Event>& events, double now_s) {
+    for (const SDL_Event& event : events) {
+        if (event.type == SDL_DROPFILE) {
+            session_.perform(OpenFile{event.drop.file});
+            SDL_free(event.drop.file);
+        } else {
+            events_.push_back(event);
+        }
+    }
+    do {
+        step(now_s);
+    } while (!events_.empty());
+    session_.tick(now_s);
+    screen_.set_title(window_title(session_));
+    if (!hidden_) screen_.show(palette::desk);
+}
+
+void Window::step(double now_s) {
+    fit_to_screen();
+    ImGuiIO& io = ImGui::GetIO();
+    io.DeltaTime = static_cast<float>(std::clamp(now_s - last_s_, 0.001, 0.1));
+    last_s_ = now_s;
+    input_->take(events_, screen_.pixels_per_point());
+    if (io.MouseDown[0]) widgets_.use_keys(false);
+    follow_keys();
+
+    ImGui::NewFrame();
+    widgets_.begin_frame(layout_.scale);
+    draw_page();
+    draw_above_page();
+    widgets_.end_frame();
+    ImGui::Render();
+    perform_all();
+}
+
+void Window::draw_page() {
+    begin_sheet("page", layout_, ImGuiWindowFlags_NoBringToFrontOnFocus);
+    top_bar_.draw(session_, layout_, widgets_, commands_);
+    tree_panel_.draw(session_, layout_, widgets_, commands_);
+    draw_tool_strip(session_, layout_, widgets_, commands_);
+    draw_score(session_, layout_, widgets_);
+    envelope_panel_.draw(session_, layout_, widgets_, commands_);
+    draw_referee(session_, layout_, widgets_, commands_);
+    cards_panel_.draw(session_, layout_, widgets_, commands_);
+    draw_piece_in_hand(session_, layout_, widgets_);
+    ImGui::End();
+}
+
+void Window::draw_above_page() {
+    if (top_bar_.menu_open()) {
+        begin_sheet("menu", layout_, ImGuiWindowFlags_None);
+        widgets_.begin_layer();
+        top_bar_.draw_menu(session_, layout_, widgets_, commands_);
+        ImGui::End();
+    }
+    const bool open = session_.dialog() != Dialog::none;
+    if (open) {
+        begin_sheet("dialog", layout_, ImGuiWindowFlags_None);
+        widgets_.begin_layer();
+    }
+    dialogs_.draw(session_, layout_, widgets_, commands_);
+    if (open) ImGui::End();
+}
+
+void Window::follow_keys() {
+    if (input_->second_finger() && session_.held()) commands_.push_back(Press{Action::next_side});
+    for (const KeyPress& press : input_->keys()) follow_key(press);
+}
+
+void Window::follow_key(const KeyPress& press) {
+    const bool dialog = session_.dialog() != Dialog::none;
+    if (press.key == SDLK_ESCAPE) {
+        widgets_.drop_focus();
+        if (top_bar_.menu_open()) return top_bar_.close_menu();
+        if (dialog) return commands_.push_back(CloseDialog{});
+        if (ImGui::GetIO().WantTextInput) return;
+    }
+    if (press.key == SDLK_TAB && !press.ctrl) return widgets_.move_focus(press.shift ? -1 : 1);
+    if (ImGui::GetIO().WantTextInput) return;
+    const bool presses = press.key == SDLK_RETURN || press.key == SDLK_KP_ENTER || press.key == SDLK_SPACE;
+    if (presses && widgets_.keys_in_use() && widgets_.press_focused()) return;
+    if (dialog || top_bar_.menu_open()) {
+        const double page = layout_.page.height / 2;
+        const double arrow = layout_.px(scrolled_by_an_arrow_px);
+        switch (press.key) {
+            case SDLK_UP: return widgets_.scroll_by_keys(-arrow);
+            case SDLK_DOWN: return widgets_.scroll_by_keys(arrow);
+            case SDLK_PAGEUP: return widgets_.scroll_by_keys(-page);
+            case SDLK_PAGEDOWN: return widgets_.scroll_by_keys(page);
+            default: return;
+        }
+    }
+    if (const auto action = action_of(press)) {
+        widgets_.use_keys(true);
+        input_->swallow_letter();
+        commands_.push_back(Press{*action});
+    }
+}
+
+void Window::perform_all() {
+    Commands commands;
+    commands.swap(commands_);
+    for (const Command& command : commands) session_.perform(command);
+}
+
+Result<std::string> Window::picture() const {
+    return png_of_pixels(screen_.width_px(), screen_.height_px(), screen_.pixels(palette::desk));
+}
+
+std::string window_title(const Session& session) {
+    std::string title = session.scene().title.empty() ? "Boughwork" : session.scene().title;
+    if (!session.path().empty()) title += ": " + session.path().substr(session.path().find_last_of('/') + 1);
+    return session.unsaved() ? title + ", not saved" : title;
+}
+
+}  // namespace boughwork

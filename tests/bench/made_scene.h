@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// Plans of any size to measure with: rows of hung triangles on many branches, some with a child on
+// a whole side. Nearly all hang as they should; here and there two neighbours come too near. The
+// same numbers give the same scene on every machine.
+
+#include <cstdint>
+
+#include "engine/scene.h"
+
+namespace boughwork {
+
+/// One plan in which `pieces` (at least 1) pieces hang, under a challenge that asks something of every sort.
+Scene made_scene(int pieces, std::uint32_t seed);
+
+}  // namespace boughwork

@@ -1,0 +1,15 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Builds everything, with warnings as errors, and runs every test:  tests/run.sh [CTEST ARGUMENTS]
+# What Debian 12 lacks is installed first. For instance: tests/run.sh -R "rules: "
+set -euo pipefail
+source "$(dirname "${BASH_SOURCE[0]}")/../gui/build.sh"
+
+install_missing "${packages[@]}" "${test_packages[@]}"
+make_build_folder
+configure -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON
+build all
+
+# The window is drawn without a display and by the processor: the same on every machine.
+export SDL_VIDEODRIVER=offscreen LIBGL_ALWAYS_SOFTWARE=1
+exec ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2 "$@"
