@@ -15,6 +15,7 @@ namespace {
 // be read at all; a number outside the view is not seen; one on another piece is taken for its own.
 constexpr double over_label = 3000;
 constexpr double outside_view = 2000;
+constexpr double nearer_to_another = 60;
 constexpr double over_piece = 400;
 constexpr double line_over_piece = 150;
 constexpr double over_wood = 60;
@@ -41,7 +42,10 @@ double reach(const Polygon& outline, Vec2 from, Vec2 towards) {
 
 LabelPlaces::LabelPlaces(const std::vector<Polygon>& pieces, const std::vector<Polygon>& wood, const PixelBox& view)
     : view_(view) {
-    for (const Polygon& piece : pieces) add(piece, over_piece, line_over_piece);
+    for (const Polygon& piece : pieces) {
+        middles_.push_back(centroid(piece));
+        add(piece, over_piece, line_over_piece);
+    }
     for (const Polygon& part : wood) add(part, over_wood, line_over_wood);
 }
 
@@ -71,9 +75,15 @@ double LabelPlaces::crowding(const Polygon& label, const std::optional<Segment>&
     return cost;
 }
 
+double LabelPlaces::strangeness(Vec2 at, std::size_t own) const {
+    const double away = distance(at, middles_[own]);
+    const auto nearer = [&](Vec2 middle) { return distance(at, middle) < away - 1e-6; };
+    return std::any_of(middles_.begin(), middles_.end(), nearer) ? nearer_to_another : 0;
+}
+
 LabelPlace LabelPlaces::beside(std::size_t index, Vec2 size, double scale) {
     const Polygon& piece = obstacles_[index].outline;
-    const Vec2 middle = centroid(piece);
+    const Vec2 middle = middles_[index];
     // Downward first: pieces hang, so that is where the room is.
     static constexpr double directions_deg[] = {90, 65, 115, 40, 140, 15, 165, -20, 200, -55, 235, -90};
     LabelPlace best;
@@ -88,7 +98,8 @@ LabelPlace LabelPlaces::beside(std::size_t index, Vec2 size, double scale) {
             const Segment line{middle, nearest_in(label, middle)};
             const Vec2 along = direction(line);
             const Segment leader{middle + inside_convex(line, piece).high * along, line.to - 2 * scale * along};
-            const double cost = crowding(label, leader, index) + away + 1.5 * scale * static_cast<double>(turn);
+            const double cost = crowding(label, leader, index) + strangeness(at, index) + away +
+                                1.5 * scale * static_cast<double>(turn);
             if (cost >= least) continue;
             least = cost;
             best = {at, leader};

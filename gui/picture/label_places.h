@@ -39,8 +39,11 @@ private:
     };
     void add(Polygon outline, double cost_below_label, double cost_below_leader);
     double crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own) const;
+    /// What it costs that a label stands nearer to another piece than to its own.
+    double strangeness(Vec2 at, std::size_t own) const;
 
     std::vector<Obstacle> obstacles_;  // the pieces first, in their order
+    std::vector<Vec2> middles_;        // of the pieces
     PixelBox view_;
 };
 

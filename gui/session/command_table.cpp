@@ -64,10 +64,10 @@ const std::vector<CommandRow>& command_table() {
         {throw_away, "throw away", {"delete"}, "Throws the piece away, from every plan.", piece_chosen},
         {make_a_piece, "make a piece", {"a"}, "Makes a new piece for the envelope.", hand_is_empty},
 
-        {choose_next, "choose next", {"tab"}, "Chooses the next piece, branch or bend.", hand_is_empty},
+        {choose_next, "choose next", {"d"}, "Chooses the next piece, branch or bend.", hand_is_empty},
         {choose_previous,
          "choose the one before",
-         {"tab", false, true},
+         {"d", false, true},
          "Chooses the piece, branch or bend before.",
          hand_is_empty},
         {choose_nothing,

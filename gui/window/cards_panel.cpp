@@ -30,14 +30,14 @@ void draw_card(const Session& session, const PictureCard& card, const PixelBox& 
     const double apart = widgets.px(large ? 15 : 10.5);
     const double first = box.y + box.height / 2 - apart;
     const double second = box.y + box.height / 2 + apart;
-    widgets.write({left, first}, widgets.lettering().fitted(card.label, face, room), face, palette::ink);
+    widgets.write({left, first}, widgets.fitted(card.label, face, room), face, palette::ink);
     double words = left;
     if (card.met) {
         const double size = widgets.px(large ? 16 : 13);
         widgets.draw(sign(*card.met, {left, second - size / 2, size, size}, widgets.scale()));
         words += size + widgets.px(6);
     }
-    widgets.write({words, second}, widgets.lettering().fitted(card.says, Face::small, room - (words - left)),
+    widgets.write({words, second}, widgets.fitted(card.says, Face::small, room - (words - left)),
                   Face::small, palette::ink);
 
     if (!touch.pressed) return;
@@ -59,7 +59,7 @@ void draw_challenge_card(const Session& session, const PixelBox& box, Widgets& w
     const double apart = widgets.px(10.5);
     const double line = box.y + box.height / 2;
     widgets.write({left, line - apart}, "Challenge", Face::small, palette::paper);
-    widgets.write({left, line + apart}, widgets.lettering().fitted(name.empty() ? "read it" : name, Face::small, room),
+    widgets.write({left, line + apart}, widgets.fitted(name.empty() ? "read it" : name, Face::small, room),
                   Face::small, palette::paper);
 }
 

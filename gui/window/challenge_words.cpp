@@ -80,7 +80,9 @@ struct CriterionWords {
         return "At least " + counted(asks.pieces, "piece", "pieces, no two of them alike") + ".";
     }
     std::string operator()(const KindAppears& asks) const {
-        return "At least " + std::to_string(asks.at_least) + " " + name_of(asks.kind) + ".";
+        return "At least " + counted(asks.at_least, name_of(asks.kind) + std::string(" triangle"),
+                                     name_of(asks.kind) + std::string(" triangles")) +
+               ".";
     }
     std::string operator()(const KindShare& asks) const {
         return std::string(asks.at_most ? "At most " : "At least ") + number_in_words(asks.percent) + " of 100 " +

@@ -24,7 +24,7 @@ DialogCard draw_dialog_card(const Layout& layout, Widgets& widgets, const std::s
     const double title_height = widgets.px(56);
     const double foot_height = widgets.px(palette::target_px);
     widgets.write({card.x + pad, card.y + widgets.px(34)},
-                  widgets.lettering().fitted(title, Face::large, width - 2 * pad), Face::large, palette::ink);
+                  widgets.fitted(title, Face::large, width - 2 * pad), Face::large, palette::ink);
     const PixelBox foot{card.x + pad, card.y + height - widgets.px(18) - foot_height, width - 2 * pad, foot_height};
     const double top = card.y + title_height;
     return {{card.x + pad, top, width - 2 * pad, foot.y - widgets.px(14) - top}, foot};

@@ -25,8 +25,6 @@ public:
     Foot(const PixelBox& foot, Widgets& widgets) : box_(foot), end_(foot.x + foot.width), widgets_(widgets) {}
 
     bool button(const std::string& label, Tone tone = Tone::quiet, bool possible = true);
-    /// What is left of the row.
-    PixelBox rest() const { return {box_.x, box_.y, end_ - box_.x, box_.height}; }
 
 private:
     PixelBox box_;

@@ -83,7 +83,7 @@ void EnvelopePanel::draw_card(const Session& session, const PieceReport& piece, 
     const Piece& made = *find_piece(session.scene(), piece.number);
     widgets.draw(piece_card(made.shape, piece, picture, widgets.scale(), px_per_mm_on_cards * widgets.scale()));
     const double pad = widgets.px(12);
-    const std::string sides = widgets.lettering().fitted(sides_in_words(piece, session.scene().challenge), Face::small,
+    const std::string sides = widgets.fitted(sides_in_words(piece, session.scene().challenge), Face::small,
                                                          box.width - 2 * pad);
     widgets.write({box.x + box.width - pad, box.y + box.height - words_height / 2}, sides, Face::small, palette::ink,
                   TextAlign::right);

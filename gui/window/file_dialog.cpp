@@ -57,7 +57,7 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
     const PixelBox up{card.inside.x + card.inside.width - up_width, card.inside.y, up_width, row};
     const double room = card.inside.width - up_width - gap;
     widgets.write({card.inside.x, up.y + row / 2},
-                  widgets.lettering().fitted("in " + folder_, Face::small, room), Face::small, palette::quiet_text);
+                  widgets.fitted("in " + folder_, Face::small, room), Face::small, palette::quiet_text);
     if (widgets.button("one folder up", "one folder up", up)) {
         const paths::path above = paths::path(folder_).lexically_normal();
         const bool relative_top = above.empty() || above == "." || above.filename() == "..";
@@ -65,15 +65,18 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
                                     : above.has_parent_path() ? above.parent_path().string() : ".");
     }
 
-    const PixelBox name{card.inside.x, card.inside.y + card.inside.height - row, card.inside.width, row};
+    const double bottom = card.inside.y + card.inside.height;
+    const double words = session.problem() ? widgets.px(78) : 0;  // what went wrong takes three lines
+    const PixelBox name{card.inside.x, bottom - row - words, card.inside.width, row};
     const PixelBox list{card.inside.x, up.y + row + gap, card.inside.width, name.y - gap - (up.y + row + gap)};
+    if (session.problem())
+        write_problem(*session.problem(), {name.x, bottom - words + gap, name.width, words}, widgets);
     const bool entered = widgets.text_field("file name", name_, name, true);
     draw_list(session, list, widgets, commands);
 
     Foot foot(card.foot, widgets);
     const bool pressed = foot.button(opens ? "open" : "save", Tone::strong, !name_.empty());
     if (foot.button("never mind")) commands.push_back(CloseDialog{});
-    if (session.problem()) write_problem(*session.problem(), foot.rest(), widgets);
     if ((pressed || entered) && !name_.empty()) {
         if (opens) {
             commands.push_back(OpenFile{path_of(name_)});
@@ -103,7 +106,8 @@ void FileDialog::draw_list(const Session& session, const PixelBox& box, Widgets&
     for (const Files::Entry& entry : shown) {
         const bool chosen = !entry.folder && entry.name == name_;
         const std::string words = entry.folder ? "folder  " + entry.name : entry.name;
-        if (widgets.button("file " + entry.name, words, line, chosen ? Tone::chosen : Tone::entry)) {
+        if (chosen) widgets.sheet(line, palette::tab, widgets.px(8));
+        if (widgets.button("file " + entry.name, words, line, Tone::entry)) {
             if (entry.folder) {
                 enter(session, path_of(entry.name));
                 break;  // the list is another one now

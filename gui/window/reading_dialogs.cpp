@@ -16,9 +16,9 @@ struct Row {
 };
 
 void draw_rows(const std::string& label, const PixelBox& box, const std::vector<Row>& rows,
-               const std::vector<double>& column_px, Widgets& widgets) {
+               const std::vector<double>& column_px, Face face, Widgets& widgets) {
     const Lettering& lettering = widgets.lettering();
-    const double line = lettering.line_px(Face::small);
+    const double line = lettering.line_px(face);
     const double gap = widgets.px(10);
     std::vector<double> widths;
     double rest = box.width - widgets.px(20);
@@ -33,7 +33,7 @@ void draw_rows(const std::string& label, const PixelBox& box, const std::vector<
         lines.emplace_back();
         std::size_t most = 1;
         for (std::size_t c = 0; c < row.cells.size(); ++c) {
-            lines.back().push_back(lettering.lines(row.cells[c], Face::small, widths[c] - gap, 20).words);
+            lines.back().push_back(lettering.lines(row.cells[c], face, widths[c] - gap, 20).words);
             most = std::max(most, lines.back().back().size());
         }
         heights.push_back(static_cast<double>(most) * line + gap);
@@ -47,7 +47,7 @@ void draw_rows(const std::string& label, const PixelBox& box, const std::vector<
         for (std::size_t c = 0; c < lines[r].size(); ++c) {
             double y = top + line / 2;
             for (const std::string& one : lines[r][c]) {
-                widgets.write({left, y}, one, Face::small, c == 0 ? palette::quiet_text : palette::ink);
+                widgets.write({left, y}, one, face, c == 0 ? palette::quiet_text : palette::ink);
                 y += line;
             }
             left += widths[c];
@@ -73,7 +73,7 @@ void draw_challenge_dialog(const Session& session, const Layout& layout, Widgets
     std::vector<Row> rows;
     for (const ChallengeSentence& sentence : challenge_words(challenge))
         rows.push_back({{sentence.about, sentence.says}});
-    draw_rows("challenge words", card.inside, rows, {150, 0}, widgets);
+    draw_rows("challenge words", card.inside, rows, {160, 0}, Face::body, widgets);
     draw_close(card, widgets, commands);
 }
 
@@ -82,7 +82,7 @@ void draw_help_dialog(const Session&, const Layout& layout, Widgets& widgets, Co
     std::vector<Row> rows;
     rows.push_back({{"Tab", "next button", "Goes from button to button; Enter presses."}});
     for (const CommandRow& row : command_table()) rows.push_back({{key_name(row.keys), row.name, row.help}});
-    draw_rows("help words", card.inside, rows, {120, 190, 0}, widgets);
+    draw_rows("help words", card.inside, rows, {130, 190, 0}, Face::small, widgets);
     draw_close(card, widgets, commands);
 }
 

@@ -25,7 +25,8 @@ std::string way_out_words(const Report& report, const Finding& finding) {
 
 std::string calm_words(const Session& session) {
     const Report& report = session.report();
-    if (session.plan().tree.branches.empty()) return "The tree has no branch yet. Press \"new branch\" below it.";
+    if (session.plan().tree.branches.empty()) 
+        return std::string("The tree has no branch yet. Press \"") + row_of(Action::add_branch).name + "\" below it.";
     if (session.plan().hung.empty()) return "Nothing hangs yet. Drag a piece from the envelope to a branch.";
     const auto unmet = std::find_if(report.challenge.begin(), report.challenge.end(),
                                     [](const ChallengeLine& line) { return line.met == false; });
@@ -41,6 +42,7 @@ void write_sentence(const PixelBox& box, const std::string& words, Widgets& widg
         const auto most = static_cast<std::size_t>(std::max(1.0, (box.height + line * 0.2) / line));
         const Lines lines = lettering.lines(words, face, box.width, most);
         if (lines.shortened && face != Face::small) continue;
+        if (lines.shortened) widgets.fitted(words, face, 0);  // noted as such
         double y = box.y + (box.height - line * static_cast<double>(lines.words.size() - 1)) / 2;
         for (const std::string& one : lines.words) {
             widgets.write({box.x, y}, one, face, colour);

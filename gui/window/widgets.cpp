@@ -57,6 +57,7 @@ Dress dress_of(Tone tone) {
 void Widgets::begin_frame(double scale) {
     scale_ = scale;
     places_.clear();
+    shortened_.clear();
     order_.clear();
     layer_ = 0;
 }
@@ -73,6 +74,7 @@ void Widgets::end_frame() {
     order_before_ = order_;
     // What has vanished has no keys.
     if (std::find(order_.begin(), order_.end(), focused_.back()) == order_.end()) focused_.back().clear();
+    draw_ring();
     press_.clear();
     focus_moved_ = false;
     scroll_by_keys_px_ = 0;
@@ -120,7 +122,7 @@ Handling Widgets::area(const std::string& label, const PixelBox& box, bool has_k
     touch.hovered = ImGui::IsItemHovered();
     if (has_keys) {
         const bool has_them = takes_keys(label, box);
-        if (has_them && keys_in_use_) draw_ring(box, px(10));
+        if (has_them && keys_in_use_) ring(box, px(10));
         if (press_ == label) touch.pressed = true;
         if (touch.began && layer_ + 1 == layers_before_) focused_[layer_] = label;
     }
@@ -151,11 +153,11 @@ bool Widgets::button(const std::string& label, const std::string& words, const P
     const Face face = sign                                           ? Face::large
                       : lettering_.width_px(words, Face::body) <= room ? Face::body
                                                                        : Face::small;
-    const std::string fitted = lettering_.fitted(words, face, room);
+    const std::string shown = fitted(words, face, room);
     if (tone == Tone::entry) {
-        write({box.x + px(8), box.y + box.height / 2}, fitted, face, colour);
+        write({box.x + px(8), box.y + box.height / 2}, shown, face, colour);
     } else {
-        write({box.x + box.width / 2, box.y + box.height / 2}, fitted, face, colour, TextAlign::centre);
+        write({box.x + box.width / 2, box.y + box.height / 2}, shown, face, colour, TextAlign::centre);
     }
     return possible && touch.pressed;
 }
@@ -181,13 +183,32 @@ bool Widgets::text_field(const std::string& label, std::string& text, const Pixe
     const bool active = ImGui::IsItemActive();
     ImGui::PopStyleVar();
     ImGui::PopFont();
-    if (active || (has_keys && keys_in_use_)) draw_ring(box, px(8));
+    if (active || (has_keys && keys_in_use_)) ring(box, px(8));
     return entered;
 }
 
-void Widgets::draw_ring(const PixelBox& box, double rounding_px) {
-    outline(grown(box, px(2)), palette::paper, px(2), rounding_px);
-    outline(grown(box, px(4)), palette::pointed_at, px(3), rounding_px + px(2));
+void Widgets::ring(const PixelBox& box, double rounding_px) {
+    const ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImVec2 low = list.GetClipRectMin();
+    const ImVec2 high = list.GetClipRectMax();
+    ring_ = Ring{box, rounding_px,
+                 {static_cast<double>(low.x), static_cast<double>(low.y), static_cast<double>(high.x - low.x),
+                  static_cast<double>(high.y - low.y)}};
+}
+
+void Widgets::draw_ring() {
+    if (!ring_) return;
+    ImDrawList& list = *ImGui::GetForegroundDrawList();
+    list.PushClipRect(top_left(ring_->clip), bottom_right(ring_->clip));
+    const auto rectangle = [&](double by, Colour colour, double width) {
+        const PixelBox box = grown(ring_->box, by);
+        list.AddRect(top_left(box), bottom_right(box), packed(colour), static_cast<float>(ring_->rounding_px + by), 0,
+                     static_cast<float>(width));
+    };
+    rectangle(px(1), palette::paper, px(2));
+    rectangle(px(3), palette::pointed_at, px(3));
+    list.PopClipRect();
+    ring_.reset();
 }
 
 void Widgets::sheet(const PixelBox& box, Colour colour, double rounding_px) {
@@ -205,11 +226,19 @@ void Widgets::write(Vec2 at, const std::string& words, Face face, Colour colour,
     lettering_.write(*ImGui::GetWindowDrawList(), at, words, face, colour, align);
 }
 
+std::string Widgets::fitted(const std::string& words, Face face, double width_px) {
+    const std::string shown = lettering_.fitted(words, face, width_px);
+    if (shown != words) shortened_.push_back(words);
+    return shown;
+}
+
 double Widgets::write_lines(const PixelBox& box, const std::string& words, Face face, Colour colour) {
     const double line = lettering_.line_px(face);
     const auto most = static_cast<std::size_t>(std::max(1.0, std::floor(box.height / line)));
     double top = box.y;
-    for (const std::string& one : lettering_.lines(words, face, box.width, most).words) {
+    const Lines lines = lettering_.lines(words, face, box.width, most);
+    if (lines.shortened) shortened_.push_back(words);
+    for (const std::string& one : lines.words) {
         write({box.x, top + line / 2}, one, face, colour);
         top += line;
     }

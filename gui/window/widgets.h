@@ -5,6 +5,7 @@
 // find it. Dear ImGui serves for what lies under the pointer, for text fields and for scrolling.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -53,6 +54,8 @@ public:
     void sheet(const PixelBox& box, Colour colour, double rounding_px = 10);
     void outline(const PixelBox& box, Colour colour, double width_px, double rounding_px);
     void write(Vec2 at_px, const std::string& words, Face face, Colour colour, TextAlign align = TextAlign::left);
+    /// The words, or as many letters as fit with "…" behind them.
+    std::string fitted(const std::string& words, Face face, double width_px);
     /// Several lines from the top of the box, at most as many as fit; gives back how high they are.
     double write_lines(const PixelBox& box, const std::string& words, Face face, Colour colour);
     void draw(const std::vector<Mark>& marks);
@@ -88,6 +91,8 @@ public:
 
     /// Where everything was drawn, by label.
     const std::map<std::string, PixelBox>& places() const { return places_; }
+    /// All words of the last frame that had no room.
+    const std::vector<std::string>& shortened() const { return shortened_; }
     const std::string& focused() const;
     const Lettering& lettering() const { return lettering_; }
     double px(double design_px) const;
@@ -95,11 +100,14 @@ public:
 
 private:
     bool takes_keys(const std::string& label, const PixelBox& box);
-    void draw_ring(const PixelBox& box, double rounding_px);
+    /// Around what has the keys; drawn at the frame's end, above its neighbours.
+    void ring(const PixelBox& box, double rounding_px);
+    void draw_ring();
 
     const Lettering& lettering_;
     double scale_ = 1;
     std::map<std::string, PixelBox> places_;
+    std::vector<std::string> shortened_;
     std::vector<std::string> order_;                 // of the layer that is drawn now
     std::vector<std::string> focused_{std::string()};  // of each layer, the uppermost last
     std::size_t layer_ = 0;
@@ -109,6 +117,12 @@ private:
     bool focus_moved_ = false;
     bool keys_in_use_ = false;
     double scroll_by_keys_px_ = 0;
+    struct Ring {
+        PixelBox box;
+        double rounding_px = 0;
+        PixelBox clip;
+    };
+    std::optional<Ring> ring_;
 };
 
 }  // namespace boughwork

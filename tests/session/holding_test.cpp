@@ -263,6 +263,17 @@ TEST_CASE("A piece brings its chain along") {
     }
 }
 
+TEST_CASE("A side that was asked for stays, though another lies better") {
+    FairTable table;
+    // Two short sides that meet at 148 degrees: when one is up, the next slopes by 32, as the branch does.
+    table.wish(ShapeBranch{"b1", {{0, 420}, {320, 220}}, 8});
+    table.add(100, 52, 52);
+    table.grab(2, {160, 200});
+    table.press(Action::next_side);
+    table.hold_at({160, 290});
+    CHECK(table.report(2).side == 2);
+}
+
 TEST_CASE("A second thing is not grabbed while one is held") {
     FairTable table;
     table.add(80, 60, 50);

@@ -159,6 +159,25 @@ TEST_CASE("Every plan has its score, and it is the referee's") {
     right();
 }
 
+TEST_CASE("Scores are those of the file that is open, however like the one before it is") {
+    FairTable table;
+    table.hang(1, 60);
+    table.press(Action::new_plan);  // Plan 1 is not the current one
+    CHECK(table.session.scores().at("Plan 1") == Approx(19));
+    const auto score_of_plan_1 = [&](const Scene& scene) {
+        table.files.contents["/fair/t.json"] = write_plan(scene);
+        table.session.perform(OpenFile{"/fair/t.json"});
+        return table.session.scores().at("Plan 1");
+    };
+    Scene scene = table.session.scene();
+    scene.pieces[0].shape = triangle_mm(80, 60, 60);
+    CHECK(score_of_plan_1(scene) == Approx(20));
+    scene.challenge.score.by = ScoreBy::longest_side;
+    CHECK(score_of_plan_1(scene) == Approx(8));
+    scene.plans[0].hung.clear();
+    CHECK(score_of_plan_1(scene) == 0);
+}
+
 TEST_CASE("A branch of one plan is not chosen in another") {
     FairTable table;
     table.press(Action::new_plan);

@@ -115,11 +115,13 @@ TEST_CASE("the help is read to its end by keys") {
 TEST_CASE("every key of the command table leads to its action") {
     const std::map<std::string, SDL_Keycode> named = {
         {"left", SDLK_LEFT}, {"right", SDLK_RIGHT},   {"up", SDLK_UP},         {"down", SDLK_DOWN}, {"escape", SDLK_ESCAPE},
-        {"delete", SDLK_DELETE}, {"tab", SDLK_TAB}, {"F1", SDLK_F1}, {"+", SDLK_PLUS}, {"-", SDLK_MINUS}};
+        {"delete", SDLK_DELETE}, {"F1", SDLK_F1}, {"+", SDLK_PLUS}, {"-", SDLK_MINUS}};
     for (const CommandRow& row : command_table()) {
         if (*row.keys.key == '\0') continue;
         const std::string key = row.keys.key;
         INFO(row.name);
+        // These belong to whatever has the keys (gui/window/widgets.h).
+        CHECK((key != "tab" && key != "enter" && key != "space"));
         const SDL_Keycode code = named.count(key) > 0 ? named.at(key) : static_cast<SDL_Keycode>(key.front());
         const auto action = action_of({code, row.keys.ctrl, row.keys.shift});
         REQUIRE(action);
@@ -127,4 +129,22 @@ TEST_CASE("every key of the command table leads to its action") {
     }
     CHECK_FALSE(action_of({SDLK_F9, false, false}));
     CHECK_FALSE(action_of({SDLK_s, true, false}) == action_of({SDLK_s, false, false}));
+}
+
+TEST_CASE("pieces, branches and bends are chosen and moved one after the other by keys") {
+    DrivenWindow it;
+    it.open_example();
+    it.key(SDLK_d);
+    CHECK(it.session().chosen_piece() == PieceNumber{1});
+    it.key(SDLK_d);
+    CHECK(it.session().chosen_piece() == PieceNumber{2});
+    it.key(SDLK_d, KMOD_LSHIFT);
+    CHECK(it.session().chosen_piece() == PieceNumber{1});
+    it.key(SDLK_ESCAPE);
+    CHECK_FALSE(it.session().chosen_piece());
+    it.key(SDLK_d, KMOD_LSHIFT);  // the last of all: the trunk's foot
+    REQUIRE(it.session().trunk_chosen());
+    const double width = it.session().plan().tree.trunk.base_width_mm;
+    it.key(SDLK_RIGHT);
+    CHECK(it.session().plan().tree.trunk.base_width_mm > width);
 }

@@ -1,17 +1,138 @@
 // SPDX-License-Identifier: MIT
-// Saves pictures of every state of the page, for people to look at.
+// The page in all its states at several sizes: nothing overlaps, nothing is cut off, everything is
+// large enough for a finger. Saves a picture of each, for people to look at.
+#include "engine/storage/plan_file.h"
+#include "gui/picture/palette.h"
 #include "tests/window/driven_window.h"
 
 using namespace boughwork;
 
-TEST_CASE("the page at several sizes and scales") {
-    struct Size {
-        int width, height;
-        double scale;
-    };
-    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{2560, 1600, 1});
+namespace {
+
+struct Size {
+    int width = 1280;
+    int height = 800;
+    double scale = 1;
+
+    std::string name() const { return std::to_string(width) + "_at_" + std::to_string(static_cast<int>(scale)) + "_"; }
+};
+
+bool overlap(const PixelBox& a, const PixelBox& b) {
+    const double hair = 0.5;
+    return a.x + a.width > b.x + hair && b.x + b.width > a.x + hair && a.y + a.height > b.y + hair &&
+           b.y + b.height > a.y + hair;
+}
+
+/// What contains other things, and what may lie half outside a list that scrolls.
+bool is_container(const std::string& label) {
+    return label == "tree" || label == "envelope" || label == "beside the menu" || label == "challenge words" ||
+           label == "help words" || label == "file list";
+}
+bool scrolls(const std::string& label) { return label.compare(0, 15, "envelope piece ") == 0; }
+
+void look_at(DrivenWindow& it, const std::string& name) {
+    it.save_picture(name);
+    INFO(name);
+    const double least = it.window().widgets().px(palette::target_px);
+    const auto& places = it.window().places();
+    for (const auto& [label, box] : places) {
+        INFO(label);
+        if (is_container(label)) continue;
+        CHECK(box.width >= least);
+        CHECK(box.height >= least);
+        CHECK(box.x >= 0);
+        CHECK(box.x + box.width <= it.window().layout().page.width);
+        if (scrolls(label)) continue;
+        CHECK(box.y >= 0);
+        CHECK(box.y + box.height <= it.window().layout().page.height);
+    }
+    for (const std::string& words : it.window().widgets().shortened()) {
+        INFO("no room for: " << words);
+        CHECK(false);
+    }
+}
+
+void nothing_overlaps(DrivenWindow& it) {
+    const auto& places = it.window().places();
+    for (auto a = places.begin(); a != places.end(); ++a)
+        for (auto b = std::next(a); b != places.end(); ++b) {
+            if (is_container(a->first) || is_container(b->first) || scrolls(a->first) || scrolls(b->first)) continue;
+            INFO(a->first << " and " << b->first);
+            CHECK_FALSE(overlap(a->second, b->second));
+        }
+}
+
+}  // namespace
+
+TEST_CASE("at every size and scale the page is whole, whatever is chosen and said") {
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{2560, 1600, 1},
+                               Size{1920, 1080, 1.5});
     DrivenWindow it(size.width, size.height, size.scale);
     it.open_example();
-    it.save_picture("page_" + std::to_string(size.width) + "_at_" + std::to_string(static_cast<int>(size.scale)));
-    CHECK(it.window().layout().scale == size.scale);
+    look_at(it, size.name() + "page");
+    nothing_overlaps(it);
+    CHECK(it.window().layout().scale == Approx(size.scale));
+
+    it.click(it.middle_of(2));
+    look_at(it, size.name() + "piece_chosen");
+    nothing_overlaps(it);
+    it.click("envelope piece 8");
+    look_at(it, size.name() + "waiting_piece_chosen");
+    it.click(it.px({300, 433}));
+    look_at(it, size.name() + "branch_chosen");
+    nothing_overlaps(it);
+    it.wish(Hang{{4}, {.at_mm = {-300, 250}}});
+    it.wish(Hang{{2}, {.at_mm = {60, 448}, .turn_ccw_deg = -4.51399}});
+    look_at(it, size.name() + "findings");
+    it.click("next");
+    it.click("show");
+    look_at(it, size.name() + "lens");
+    nothing_overlaps(it);
+}
+
+TEST_CASE("at every size and scale the dialogs are whole") {
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1});
+    DrivenWindow it(size.width, size.height, size.scale);
+    it.open_example();
+    it.files.contents["/fair/broken.bough.json"] = "{ oops";
+    it.click("make a piece");
+    it.type("8");
+    it.click("side 2");
+    it.type("6");
+    it.click("side 3");
+    it.type("5");
+    look_at(it, size.name() + "make");
+    it.click("never mind");
+    it.click("challenge");
+    look_at(it, size.name() + "challenge");
+    it.click("close");
+    it.click("help");
+    look_at(it, size.name() + "help");
+    it.click("close");
+    it.click("file");
+    look_at(it, size.name() + "file_menu");
+    it.click("save as");
+    look_at(it, size.name() + "save_as");
+    it.click("file broken.bough.json");
+    it.click("save");
+    look_at(it, size.name() + "replace");
+    it.click("never mind");
+    it.key(SDLK_o, KMOD_LCTRL);
+    it.click("file broken.bough.json");
+    look_at(it, size.name() + "refused");
+}
+
+TEST_CASE("the ready challenges and an empty tree are whole too") {
+    const std::string scene = GENERATE("little_fair", "big_fair", "grand_fair");
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1});
+    DrivenWindow it(size.width, size.height, size.scale);
+    look_at(it, size.name() + "new_tree");
+    std::ifstream file(std::string(BOUGHWORK_SOURCE_FOLDER) + "/scenes/" + scene + ".bough.json");
+    it.files.contents["/fair/" + scene + ".bough.json"] = {std::istreambuf_iterator<char>(file), {}};
+    it.perform(OpenFile{"/fair/" + scene + ".bough.json"});
+    REQUIRE_FALSE(it.session().problem());
+    look_at(it, size.name() + scene);
+    nothing_overlaps(it);
+    it.click("challenge");
+    look_at(it, size.name() + scene + "_challenge");
 }

@@ -125,6 +125,7 @@ TEST_CASE("the challenge is read out in words") {
     };
     CHECK(says("Every side is at least 4 cm long. No side is longer than 15 cm. Every piece is at least 2 cm high."));
     CHECK(says("At least 8 pieces, no two of them alike."));
+    CHECK(says("At least 2 right triangles."));
     CHECK(says("At least 40 of 100 triangles are isosceles."));
     CHECK(says("5 points for each equilateral triangle that counts."));
     CHECK(says("10 points once, if this is met: At least 8 pieces, no two of them alike."));
