@@ -47,11 +47,11 @@ std::vector<std::size_t> tangles(const std::vector<Hanging>& hanging, const std:
 }
 
 std::string in_words(const WayOut& way) {
-    std::string words = "Take down " + in_words(way.take_down);
-    if (way.then_count.size() == 1) return words + " and " + in_words(way.then_count) + " can count.";
-    if (way.then_count.size() > 1)
-        return words + " and the other " + std::to_string(way.then_count.size()) + " can count.";
-    return words + ".";
+    const bool one = way.take_down.size() == 1;
+    std::string words = "If " + in_words(way.take_down) + (one ? " comes" : " come") + " down, ";
+    if (way.then_count.empty()) return words + "the tangle is gone.";
+    if (way.then_count.size() == 1) return words + in_words(way.then_count) + " can count.";
+    return words + "the other " + std::to_string(way.then_count.size()) + " can count.";
 }
 
 }  // namespace

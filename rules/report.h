@@ -121,7 +121,7 @@ struct BonusLine {
 struct WayOut {
     std::vector<PieceNumber> take_down;
     std::vector<PieceNumber> then_count;
-    std::string says;  ///< "Take down 9 and the other two count."
+    std::string says;  ///< "If piece 9 comes down, the other 2 can count."
     friend bool operator==(const WayOut&, const WayOut&) = default;
 };
 

@@ -9,7 +9,7 @@
 namespace boughwork {
 namespace {
 
-/// The way out of a crowd that the finding belongs to: "Take down 9 and the other two count."
+/// The way out of a crowd that the finding belongs to: "If piece 9 comes down, the other 2 can count."
 std::string way_out_words(const Report& report, const Finding& finding) {
     for (const WayOut& way : report.ways_out) {
         const auto is_in = [&](PieceNumber piece) {
