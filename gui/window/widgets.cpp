@@ -147,19 +147,24 @@ bool Widgets::button(const std::string& label, const std::string& words, const P
     }
     if (looks.outlined || touch.held)
         outline(box, possible ? palette::ink : pale(palette::ink), touch.held ? px(3) : 1.5 * scale_, rounding);
-    const Colour colour = possible ? looks.words : pale(looks.words);
-    const double room = box.width - px(tone == Tone::entry || tone == Tone::bare ? 8 : 16);
-    const bool sign = words.size() == 1 || words == "−" || words == "←" || words == "→";
-    const Face face = sign                                           ? Face::large
-                      : lettering_.width_px(words, Face::body) <= room ? Face::body
-                                                                       : Face::small;
-    const std::string shown = fitted(words, face, room);
-    if (tone == Tone::entry) {
-        write({box.x + px(8), box.y + box.height / 2}, shown, face, colour);
-    } else {
-        write({box.x + box.width / 2, box.y + box.height / 2}, shown, face, colour, TextAlign::centre);
-    }
+    write_on_button(words, box, tone == Tone::entry ? TextAlign::left : TextAlign::centre,
+                    possible ? looks.words : pale(looks.words));
     return possible && touch.pressed;
+}
+
+void Widgets::write_on_button(const std::string& words, const PixelBox& box, TextAlign align, Colour colour) {
+    const bool left = align == TextAlign::left;
+    const double room = box.width - px(left ? 8 : 16);
+    const Vec2 at{left ? box.x + px(8) : box.x + box.width / 2, box.y + box.height / 2};
+    if (words.size() == 1 || words == "−" || words == "←" || words == "→")
+        return write(at, words, Face::large, colour, align);
+    for (const Face face : {Face::body, Face::small})
+        if (lettering_.width_px(words, face) <= room) return write(at, words, face, colour, align);
+    const Lines two = lettering_.lines(words, Face::small, room, 2);
+    if (left || two.shortened) return write(at, fitted(words, Face::small, room), Face::small, colour, align);
+    const Vec2 half_line{0, px(9)};
+    write(at - half_line, two.words.front(), Face::small, colour, align);
+    write(at + half_line, two.words.back(), Face::small, colour, align);
 }
 
 bool Widgets::text_field(const std::string& label, std::string& text, const PixelBox& box, bool first) {

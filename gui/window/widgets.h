@@ -99,6 +99,8 @@ public:
     double scale() const { return scale_; }
 
 private:
+    /// In the largest face that fits; in a narrow button in two lines.
+    void write_on_button(const std::string& words, const PixelBox& box, TextAlign align, Colour colour);
     bool takes_keys(const std::string& label, const PixelBox& box);
     /// Around what has the keys; drawn at the frame's end, above its neighbours.
     void ring(const PixelBox& box, double rounding_px);

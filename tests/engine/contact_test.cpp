@@ -115,6 +115,15 @@ TEST_CASE("The gap is shown between a point of the first shape and a point of th
     CHECK(found.way_out.y == Approx(0).margin(1e-12));
 }
 
+TEST_CASE("An overlap is shown as deep as it is, between a point of each shape inside the other") {
+    const Gap found = gap(rectangle(0, 0, 10, 10), rectangle(7, -5, 17, 15));
+    CHECK(found.between.from.x == Approx(10));
+    CHECK(found.between.to.x == Approx(7));
+    CHECK(found.between.from.y == Approx(found.between.to.y));
+    CHECK(found.between.from.y >= 0);
+    CHECK(found.between.from.y <= 10);
+}
+
 TEST_CASE("The gap agrees with the set of all differences, for thousands of pairs") {
     std::mt19937 dice(1959);
     std::uniform_real_distribution<double> shift(-50, 50);
@@ -134,6 +143,7 @@ TEST_CASE("The gap agrees with the set of all differences, for thousands of pair
             REQUIRE(length(found.between) == Approx(expected));
             REQUIRE(signed_distance_by_differences(a, shifted(b, found.way_out)) > expected);
         } else {
+            REQUIRE(length(found.between) == Approx(-expected));
             // Pushed out by the depth the shapes just touch.
             const Polygon pushed = shifted(b, -expected * found.way_out);
             REQUIRE(signed_distance_by_differences(a, pushed) == Approx(0).margin(1e-9));

@@ -94,6 +94,18 @@ TEST_CASE("The number of pieces that count has a least and a most") {
     check_line(*find_line(plan.check(), "pieces"), false, 3, 4);
 }
 
+TEST_CASE("A line asks in words for at least, at most, or both") {
+    SceneBuilder plan = hanging({right});
+    const auto asks = [&](Range<int> range) {
+        plan.challenge().limits.pieces = range;
+        return find_line(plan.check(), "pieces")->asks;
+    };
+    CHECK(contains(asks({.least = 3, .most = {}}), "at least 3"));
+    CHECK(contains(asks({.least = {}, .most = 7}), "at most 7"));
+    CHECK(contains(asks({.least = 3, .most = 7}), "3"));
+    CHECK(contains(asks({.least = 3, .most = 7}), "7"));
+}
+
 TEST_CASE("Each branch is asked for the counting pieces that it carries, chains included") {
     SceneBuilder plan = with_level_branch().branch("b2", {{0, 204}, {400, 204}}).hang(rectangle(1, 60, 30), under(100));
     plan.challenge().depth_limit.reset();
@@ -153,6 +165,11 @@ TEST_CASE("A least share is met by enough of the counting triangles, and the lin
     check_line(asked(mixed(1, isosceles, 4, right), share(Kind::isosceles, 25)), false, 1, 2);
     check_line(asked(mixed(2, isosceles, 3, right), share(Kind::isosceles, 25)), true, 2, 2);
     check_line(asked(mixed(0, isosceles, 3, right), share(Kind::isosceles, 25)), false, 0, 1);
+}
+
+TEST_CASE("A least share of nothing is met by any triangles, and still asks for one where there is none") {
+    check_line(asked(mixed(0, isosceles, 3, right), share(Kind::isosceles, 0)), true, 0, 0);
+    check_line(asked(hanging({}), share(Kind::isosceles, 0)), false, 0, 1);
 }
 
 TEST_CASE("A greatest share is met by few enough of the counting triangles") {

@@ -129,6 +129,9 @@ TEST_CASE("Other polygons are named by the number of their sides, regular ones a
     CHECK(has(name(regular(5)), "pentagon"));
     CHECK(has(name(regular(5)), "regular"));
     CHECK(has(name(regular(8)), "octagon"));
+    CHECK(has(name(regular(12)), "dodecagon"));
+    CHECK(has(name(regular(13)), "13"));
+    CHECK(has(name(regular(13)), "regular"));
     const Piece hexagon = outline(1, {{0, 0}, {60, 0}, {90, -30}, {60, -60}, {0, -60}, {-30, -30}});
     CHECK(has(name(hexagon), "hexagon"));
     CHECK_FALSE(has(name(hexagon), "regular"));

@@ -220,6 +220,19 @@ TEST_CASE("A piece in the air is held by nothing, and so is one that touches onl
     CHECK(values(finding(report, Rule::held_by_nothing, {1}).at_fault) == std::vector{1});
 }
 
+TEST_CASE("A piece held by nothing is told which branch is nearest, and how far") {
+    const Report report = with_level_branch()
+                              .branch("low", {{0, 104}, {400, 104}})
+                              .hang(rectangle(1, 60, 40), {.at_mm = {100, 388}})
+                              .hang(rectangle(2, 60, 40), {.at_mm = {200, 160}})
+                              .check();
+    CHECK(finding(report, Rule::held_by_nothing, {1}).amount == Approx(12));
+    CHECK(contains(finding(report, Rule::held_by_nothing, {1}).says, "b1"));
+    CHECK(contains(finding(report, Rule::held_by_nothing, {1}).says, "12 mm"));
+    CHECK(contains(finding(report, Rule::held_by_nothing, {2}).says, "low"));
+    CHECK(finding(report, Rule::held_by_nothing, {2}).amount == Approx(12));
+}
+
 TEST_CASE("Without any branch every hung piece is held by nothing") {
     const Report report = SceneBuilder().hang(triangle(1, 80, 60, 50), under(100)).check();
     CHECK(broken(report, 1) == std::vector{Rule::held_by_nothing});

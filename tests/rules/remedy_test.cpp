@@ -84,6 +84,29 @@ TEST_CASE("Of two that overlap one is moved as far as the neighbours' setting as
     CHECK(std::abs(mend(plan, Rule::overlap, {1, 2}).remedy.move_mm.x) == Approx(2.1).epsilon(1e-3));
 }
 
+TEST_CASE("A loose piece that overlaps a hanging one is hung where there is room") {
+    // Pushed out of piece 1 alone it would be held by nothing, which would be new.
+    SceneBuilder plan =
+        with_level_branch().hang(rectangle(1, 50, 60), under(100)).hang(rectangle(2, 40, 60), {.at_mm = {105, 360}});
+    const Mended mended = mend(plan, Rule::overlap, {1, 2});
+    CHECK(mended.remedy.piece.value == 2);
+    CHECK(counts(mended.report, 1));
+    CHECK(counts(mended.report, 2));
+}
+
+TEST_CASE("A remedy is about its own finding: what else is wrong with the piece may stay") {
+    SceneBuilder plan = with_level_branch();
+    plan.challenge().neighbours = Neighbours::apart;
+    const std::vector<Vec2> pointed{{0, 0}, {80, 0}, {40, -60}};
+    plan.hang(outline(1, pointed), under(0)).hang(outline(2, pointed), under(74)).hang(outline(3, pointed), under(140));
+    const Mended mended = mend(plan, Rule::overlap, {1, 2});
+    // Piece 1 is at the end of the branch; piece 2 goes along it until the upper corners are 1.1 mm apart.
+    CHECK(mended.remedy.piece.value == 2);
+    CHECK(mended.remedy.move_mm.x == Approx(7.1).epsilon(1e-3));
+    CHECK(mended.remedy.move_mm.y == Approx(0).margin(0.01));
+    CHECK(find_finding(mended.report, Rule::overlap, {2, 3}));
+}
+
 TEST_CASE("A piece too near to the trunk is moved along its branch") {
     SceneBuilder plan = with_level_branch().hang(rectangle(1, 40, 30), under(20.8));
     plan.tree().trunk = {.x_mm = 0, .height_mm = 500, .base_width_mm = 40, .top_width_mm = 40};
