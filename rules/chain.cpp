@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "engine/geometry/posing.h"
+
 namespace boughwork {
 
 std::vector<PieceNumber> chain_below(const Report& report, PieceNumber piece) {
@@ -24,16 +26,13 @@ std::vector<PieceNumber> chain_below(const Report& report, PieceNumber piece) {
 Plan with_pose(const Plan& plan, PieceNumber piece, const Pose& pose, const std::vector<PieceNumber>& chain) {
     const Hung* before = find_hung(plan, piece);
     if (!before) return plan;
-    const Pose old = before->pose;
-    const double turn_deg = pose.turn_ccw_deg - old.turn_ccw_deg;
+    const Pose was = before->pose;
     Plan result = plan;
     for (Hung& hung : result.hung) {
-        if (hung.piece == piece) {
+        if (hung.piece == piece)
             hung.pose = pose;
-        } else if (std::binary_search(chain.begin(), chain.end(), hung.piece)) {
-            hung.pose.at_mm = pose.at_mm + turned_ccw(hung.pose.at_mm - old.at_mm, turn_deg / degrees_per_radian);
-            hung.pose.turn_ccw_deg += turn_deg;
-        }
+        else if (std::binary_search(chain.begin(), chain.end(), hung.piece))
+            hung.pose = carried(hung.pose, was, pose);
     }
     return result;
 }

@@ -2,8 +2,8 @@
 #include "rules/snap.h"
 
 #include <algorithm>
-#include <cmath>
 
+#include "engine/geometry/posing.h"
 #include "rules/chain.h"
 #include "rules/supports.h"
 
@@ -23,26 +23,20 @@ Plan without_chain(const Plan& plan, const Report& report, PieceNumber piece) {
 
 /// The pose at which side `i` of what the hand holds lies exactly on the edge, its middle as near as
 /// can be to where it is now, all of it on the edge (give or take the tolerance).
-Snap snap_to(const Pose& in_hand, const PosedShape& held, std::size_t i, const SupportEdge& support) {
-    const Segment s = side(held.outline, i);
+Snap snap_to(const Pose& in_hand, const HungPiece& held, std::size_t i, const SupportEdge& support) {
+    const Segment now = side(held.posed.outline, i);
     const Vec2 along = direction(support.edge);
-    // What hangs runs against the edge that holds it.
-    const Vec2 before = direction(s);
-    const double turn_rad = std::atan2(cross(before, -along), dot(before, -along));
-
-    const Vec2 middle = 0.5 * (s.from + s.to);
-    const double half = length(s) / 2;
+    const double half = length(now) / 2;
     const double room = length(support.edge);
-    const double wanted = dot(middle - support.edge.from, along);
+    const double wanted = dot(0.5 * (now.from + now.to) - support.edge.from, along);
     const double at = room > 2 * half ? std::clamp(wanted, half, room - half) : room / 2;
-    const Vec2 new_middle = support.edge.from + at * along;
+    const Vec2 middle = support.edge.from + at * along;
 
-    Snap snap{.pose = in_hand, .support = support.support, .side = held.side_numbers[i], .moved_mm = 0};
-    snap.pose.turn_ccw_deg = in_hand.turn_ccw_deg + turn_rad * degrees_per_radian;
-    snap.pose.at_mm = new_middle + turned_ccw(in_hand.at_mm - middle, turn_rad);
-    const Vec2 new_from = new_middle + half * along;
-    const Vec2 new_to = new_middle - half * along;
-    snap.moved_mm = (distance(s.from, new_from) + distance(s.to, new_to)) / 2;
+    Snap snap{.pose = {}, .support = support.support, .side = held.posed.side_numbers[i], .moved_mm = 0};
+    // Corners run clockwise, so an unflipped side runs with the edge that holds it.
+    snap.pose = posed_by(held.piece->shape, snap.side, in_hand.flipped, middle, in_hand.flipped ? -along : along);
+    // The outline runs the other way about, against the edge.
+    snap.moved_mm = (distance(now.from, middle + half * along) + distance(now.to, middle - half * along)) / 2;
     return snap;
 }
 
@@ -59,7 +53,7 @@ std::vector<Snap> snaps(const Scene& scene, const Plan& plan, const Report& repo
         for (std::size_t i = 0; i < held.posed.outline.size(); ++i) {
             if (!can_hang_by(held, i) || (by_side && held.posed.side_numbers[i] != *by_side)) continue;
             if (length(side(held.posed.outline, i)) > length(support.edge) + 2 * a.tolerance_mm()) continue;
-            const Snap snap = snap_to(in_hand, held.posed, i, support);
+            const Snap snap = snap_to(in_hand, held, i, support);
             if (snap.moved_mm <= reach_mm) places.push_back(snap);
         }
     }

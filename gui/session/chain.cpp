@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/session/chain.h"
 
-#include "gui/session/posing.h"
+#include "engine/geometry/posing.h"
 #include "rules/chain.h"
 
 namespace boughwork {

@@ -5,9 +5,9 @@
 #include <limits>
 #include <utility>
 
+#include "engine/geometry/posing.h"
 #include "engine/geometry/shape.h"
 #include "gui/session/chain.h"
-#include "gui/session/posing.h"
 #include "gui/session/pulling.h"
 
 namespace boughwork {

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/geometry/posing.h"
 #include "gui/session/chain.h"
-#include "gui/session/posing.h"
 #include "rules/check.h"
 
 namespace boughwork {

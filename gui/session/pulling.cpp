@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/geometry/posing.h"
 #include "engine/geometry/tree_shape.h"
 #include "gui/session/chain.h"
-#include "gui/session/posing.h"
 
 namespace boughwork {
 namespace {

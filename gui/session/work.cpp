@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "gui/session/work.h"
 
+#include "engine/geometry/posing.h"
 #include "engine/geometry/shape.h"
 #include "gui/session/chain.h"
 #include "gui/session/places.h"
-#include "gui/session/posing.h"
 #include "gui/session/pulling.h"
 #include "rules/remedy.h"
 

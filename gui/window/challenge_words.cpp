@@ -141,7 +141,8 @@ std::vector<ChallengeSentence> challenge_words(const Challenge& challenge) {
     if (limits.sheets)
         words.push_back({"Paper", "At most " + counted(*limits.sheets, "sheet", "sheets") + " of paper."});
     for (const Criterion& criterion : challenge.criteria)
-        words.push_back({"Kinds", std::visit(CriterionWords{}, criterion.asks)});
+        words.push_back({std::holds_alternative<NoTwoAlike>(criterion.asks) ? "Not alike" : "Kinds",
+                         std::visit(CriterionWords{}, criterion.asks)});
     words.push_back({"Points", "Each piece that counts: " + scoring(challenge)});
     for (const Bonus& bonus : challenge.score.bonuses)
         words.push_back({"Bonus", number_in_words(bonus.points) + (bonus.points == 1 ? " point " : " points ") +

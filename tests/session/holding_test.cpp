@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
-#include "gui/session/posing.h"
+#include "engine/geometry/posing.h"
 #include "tests/session/fair_table.h"
 
 using namespace boughwork;

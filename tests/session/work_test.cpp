@@ -2,7 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "engine/storage/plan_file.h"
-#include "gui/session/posing.h"
+#include "engine/geometry/posing.h"
 #include "tests/session/fair_table.h"
 
 using namespace boughwork;

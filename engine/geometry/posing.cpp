@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "gui/session/posing.h"
+#include "engine/geometry/posing.h"
 
 #include <cassert>
 #include <cmath>

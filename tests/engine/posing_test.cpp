@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
-#include "gui/session/posing.h"
-#include "tests/session/fair_table.h"
+#include "engine/geometry/posing.h"
+#include "engine/geometry/shape.h"
 
 using namespace boughwork;
 
 namespace {
 
-const Shape triangle = triangle_mm(80, 60, 50);
+const Shape triangle = Triangle{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
 const Pose leaning = {.at_mm = {60, 412.7}, .turn_ccw_deg = -4.76, .flipped = false};
+
+bool near(Vec2 a, Vec2 b) { return distance(a, b) <= 1e-6; }
 
 Vec2 middle(const Segment& s) { return 0.5 * (s.from + s.to); }
 
