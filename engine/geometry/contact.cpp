@@ -10,30 +10,43 @@
 namespace boughwork {
 namespace {
 
-/// How far `other` stays outside the line of the side of `convex` from which it stays farthest.
+/// The side of `convex` outside whose line `other` stays farthest, and how far (negative: inside).
 struct Separation {
     double distance_mm = -std::numeric_limits<double>::infinity();
-    Vec2 normal;   ///< Outward, of that side.
-    Vec2 nearest;  ///< The corner of `other` nearest to that side's line.
+    Segment side;
 };
+
+double least_beyond(const Segment& side, const Polygon& other) {
+    const Vec2 normal = outward_normal(side);
+    double least = std::numeric_limits<double>::infinity();
+    for (const Vec2 corner : other) least = std::min(least, dot(normal, corner - side.from));
+    return least;
+}
 
 Separation widest_separation(const Polygon& convex, const Polygon& other) {
     Separation widest;
     for (std::size_t i = 0; i < convex.size(); ++i) {
         const Segment s = side(convex, i);
-        const Vec2 normal = outward_normal(s);
-        double least = std::numeric_limits<double>::infinity();
-        Vec2 nearest;
-        for (const Vec2 corner : other) {
-            const double beyond = dot(normal, corner - s.from);
-            if (beyond < least) {
-                least = beyond;
-                nearest = corner;
-            }
-        }
-        if (least > widest.distance_mm) widest = {least, normal, nearest};
+        const double beyond = least_beyond(s, other);
+        if (beyond > widest.distance_mm) widest = {beyond, s};
     }
     return widest;
+}
+
+/// From the side to the part of `other` that lies deepest behind it: of a corner its foot on the side; of
+/// a parallel side the middle of what the two share.
+Segment deepest(const Separation& separation, const Polygon& other) {
+    const Vec2 along = direction(separation.side);
+    const Vec2 normal = outward_normal(separation.side);
+    Interval reaches{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+    for (const Vec2 corner : other) {
+        const Vec2 place = corner - separation.side.from;
+        if (more_than_mm(dot(normal, place), separation.distance_mm)) continue;
+        reaches = {std::min(reaches.low, dot(along, place)), std::max(reaches.high, dot(along, place))};
+    }
+    const Interval shared = intersection(reaches, {0, length(separation.side)});
+    const Vec2 foot = separation.side.from + (shared.low + shared.high) / 2 * along;
+    return {foot, foot + separation.distance_mm * normal};
 }
 
 Vec2 nearest_on(const Segment& s, Vec2 point) {
@@ -82,20 +95,20 @@ Gap gap(const Polygon& a, const Polygon& b) {
     const Separation from_b = widest_separation(b, a);
     const bool by_a = from_a.distance_mm >= from_b.distance_mm;
     const Separation& widest = by_a ? from_a : from_b;
-    const Vec2 foot = widest.nearest - widest.distance_mm * widest.normal;
-    const Gap along_normal{.distance_mm = widest.distance_mm,
-                           .between = by_a ? Segment{foot, widest.nearest} : Segment{widest.nearest, foot},
-                           .way_out = by_a ? widest.normal : -widest.normal};
-    if (widest.distance_mm <= 0) return along_normal;
+    const Vec2 away = by_a ? outward_normal(widest.side) : -outward_normal(widest.side);
+    if (widest.distance_mm <= 0) {
+        const Segment depth = deepest(widest, by_a ? b : a);
+        return {.distance_mm = widest.distance_mm,
+                .between = by_a ? depth : Segment{depth.to, depth.from},
+                .way_out = away};
+    }
 
     // Apart: two convex shapes are nearest at a corner of one and a side of the other.
     const Segment a_to_b = shortest_to_side(a, b);
     const Segment b_to_a = shortest_to_side(b, a);
     const Segment between = length(a_to_b) <= length(b_to_a) ? a_to_b : Segment{b_to_a.to, b_to_a.from};
     const double apart = length(between);
-    return {.distance_mm = apart,
-            .between = between,
-            .way_out = apart > hair_mm ? direction(between) : along_normal.way_out};
+    return {.distance_mm = apart, .between = between, .way_out = apart > hair_mm ? direction(between) : away};
 }
 
 Contact contact(double signed_distance_mm, double tolerance_mm) {

@@ -85,6 +85,17 @@ TEST_CASE("The lens does not lie on the place that it looks at") {
     CHECK_FALSE(contains(looked.rim(), to_px(usual_camera(), looked.finding.where_mm.front())));
 }
 
+TEST_CASE("In a corner of the view the lens rather hides other pieces than the place that it looks at") {
+    SceneBuilder builder = with_level_branch();
+    builder.challenge().neighbours = Neighbours::apart;
+    builder.hang(rectangle(1, 6, 6), under(10)).hang(rectangle(2, 6, 6), under(16.8));
+    builder.hang(rectangle(3, 300, 250), under(40)).hang(rectangle(4, 24, 150), {.at_mm = {8, 380}});
+    Camera corner = usual_camera();  // the two small pieces are near its upper left corner
+    corner.centre_mm = {16 + corner.view.width / 2 - 50, 400 - corner.view.height / 2 + 50};
+    const Looked looked = look_at(builder, Rule::touching, {1, 2}, corner);
+    CHECK_FALSE(contains(looked.rim(), to_px(corner, looked.finding.where_mm.front())));
+}
+
 TEST_CASE("Where nothing is measured the lens shows the piece larger, without bars") {
     SceneBuilder builder = with_level_branch();
     builder.hang(triangle(1, 80, 80, 80), {.at_mm = {100, 200}});

@@ -195,8 +195,14 @@ TEST_CASE("Other polygons and cones have a neutral fill and none of the triangle
 }
 
 TEST_CASE("A number keeps clear of its piece's outline, arcs and ticks, at every size") {
-    for (const Piece& piece : {triangle(8, 80, 80, 80), triangle(27, 100, 80, 60), triangle(3, 90, 75, 75),
-                               triangle(44, 110, 70, 60), triangle(5, 130, 75, 75)})
+    std::vector<Piece> pieces;
+    for (const double first : {60.0, 80.0, 100.0, 125.0, 150.0})
+        for (const double second : {50.0, 80.0, 110.0})
+            for (const double third : {50.0, 80.0})
+                if (first < second + third && second < first + third)
+                    pieces.push_back(triangle(11 + static_cast<int>(pieces.size()), first, second, third));
+    REQUIRE(pieces.size() > 20);
+    for (const Piece& piece : pieces)
         for (const PieceState state : {PieceState::counts, PieceState::does_not_count})
             for (double zoom = 0.1; zoom < 4; zoom *= 1.15) {
                 PieceLook l = look(piece, report_on(piece, state, {}), zoom);
