@@ -52,12 +52,12 @@ public:
     json take_value() { return std::move(root_); }
     const Problem& problem() const { return problem_; }
 
-    bool null() override { return put(nullptr) != nullptr; }
-    bool boolean(bool value) override { return put(value) != nullptr; }
-    bool number_integer(number_integer_t value) override { return put(value) != nullptr; }
-    bool number_unsigned(number_unsigned_t value) override { return put(value) != nullptr; }
-    bool number_float(number_float_t value, const string_t&) override { return put(value) != nullptr; }
-    bool string(string_t& value) override { return put(std::move(value)) != nullptr; }
+    bool null() override { return take(nullptr); }
+    bool boolean(bool value) override { return take(value); }
+    bool number_integer(number_integer_t value) override { return take(value); }
+    bool number_unsigned(number_unsigned_t value) override { return take(value); }
+    bool number_float(number_float_t value, const string_t&) override { return take(value); }
+    bool string(string_t& value) override { return take(std::move(value)); }
     bool binary(binary_t&) override { return false; }  // there is none in JSON
 
     bool start_object(std::size_t) override { return open(json::object()); }
@@ -101,6 +101,11 @@ private:
         json& member = parent[key_];
         member = std::move(value);
         return &member;
+    }
+
+    bool take(json value) {
+        put(std::move(value));
+        return true;
     }
 
     bool open(json value) {

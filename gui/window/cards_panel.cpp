@@ -37,8 +37,8 @@ void draw_card(const Session& session, const PictureCard& card, const PixelBox& 
         widgets.draw(sign(*card.met, {left, second - size / 2, size, size}, widgets.scale()));
         words += size + widgets.px(6);
     }
-    widgets.write({words, second}, widgets.fitted(card.says, Face::small, room - (words - left)),
-                  Face::small, palette::ink);
+    widgets.write({words, second}, widgets.fitted(card.says, Face::small, room - (words - left)), Face::small,
+                  palette::ink);
 
     if (!touch.pressed) return;
     if (card.line) {
@@ -59,8 +59,8 @@ void draw_challenge_card(const Session& session, const PixelBox& box, Widgets& w
     const double apart = widgets.px(10.5);
     const double line = box.y + box.height / 2;
     widgets.write({left, line - apart}, "Challenge", Face::small, palette::paper);
-    widgets.write({left, line + apart}, widgets.fitted(name.empty() ? "read it" : name, Face::small, room),
-                  Face::small, palette::paper);
+    widgets.write({left, line + apart}, widgets.fitted(name.empty() ? "read it" : name, Face::small, room), Face::small,
+                  palette::paper);
 }
 
 bool any_unmet(const std::vector<PictureCard>& cards, std::size_t from, std::size_t to) {
@@ -118,7 +118,8 @@ void CardsPanel::draw(const Session& session, const Layout& layout, Widgets& wid
     }
 
     if (!leafs) return;
-    PixelBox arrows{layout.cards.x + layout.cards.width - arrow, layout.cards.y, arrow, (layout.cards.height - gap) / 2};
+    PixelBox arrows{layout.cards.x + layout.cards.width - arrow, layout.cards.y, arrow,
+                    (layout.cards.height - gap) / 2};
     if (draw_arrow("earlier cards", arrows, begin > 0, any_unmet(cards, 0, begin), widgets))
         first_ -= std::min(first_, shown);
     arrows.y += arrows.height + gap;

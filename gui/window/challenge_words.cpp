@@ -11,8 +11,7 @@ namespace {
 std::string in_words(const Range<int>& range, const std::string& one, const std::string& several) {
     const int least = range.least.value_or(0);
     if (range.most && *range.most == least) return "Exactly " + counted(least, one, several) + ".";
-    if (range.most && least > 0)
-        return std::to_string(least) + " to " + counted(*range.most, one, several) + ".";
+    if (range.most && least > 0) return std::to_string(least) + " to " + counted(*range.most, one, several) + ".";
     if (range.most) return "At most " + counted(*range.most, one, several) + ".";
     return "At least " + counted(least, one, several) + ".";
 }
@@ -21,8 +20,8 @@ bool asks_something(const Range<int>& range) { return range.most || range.least.
 
 std::string measuring(const Challenge& challenge) {
     const Step& step = challenge.step;
-    const std::string finely = step.denominator == 1 ? std::to_string(step.numerator)
-                                                     : mixed_fraction(step.numerator, step.denominator);
+    const std::string finely =
+        step.denominator == 1 ? std::to_string(step.numerator) : mixed_fraction(step.numerator, step.denominator);
     return "Sides are measured to the nearest " + finely + " " + symbol_of(step.unit) + " and shown in " +
            symbol_of(challenge.units) + ".";
 }
@@ -80,8 +79,9 @@ struct CriterionWords {
         return "At least " + counted(asks.pieces, "piece", "pieces, no two of them alike") + ".";
     }
     std::string operator()(const KindAppears& asks) const {
-        return "At least " + counted(asks.at_least, name_of(asks.kind) + std::string(" triangle"),
-                                     name_of(asks.kind) + std::string(" triangles")) +
+        return "At least " +
+               counted(asks.at_least, name_of(asks.kind) + std::string(" triangle"),
+                       name_of(asks.kind) + std::string(" triangles")) +
                ".";
     }
     std::string operator()(const KindShare& asks) const {
@@ -132,10 +132,10 @@ std::vector<ChallengeSentence> challenge_words(const Challenge& challenge) {
     if (const std::string size = sizes(challenge); !size.empty()) words.push_back({"Size", size});
     if (asks_something(limits.pieces))
         words.push_back({"Pieces", in_words(limits.pieces, "piece that counts", "pieces that count")});
-    if (asks_something(limits.branches))
-        words.push_back({"Branches", in_words(limits.branches, "branch", "branches")});
+    if (asks_something(limits.branches)) words.push_back({"Branches", in_words(limits.branches, "branch", "branches")});
     if (asks_something(limits.pieces_per_branch))
-        words.push_back({"On each branch", in_words(limits.pieces_per_branch, "piece that counts", "pieces that count")});
+        words.push_back(
+            {"On each branch", in_words(limits.pieces_per_branch, "piece that counts", "pieces that count")});
     if (limits.pieces.most || limits.pieces_per_branch.most)
         words.push_back({"Too many", in_words(challenge.over_limit)});
     if (limits.sheets)

@@ -12,8 +12,8 @@ DialogCard draw_dialog_card(const Layout& layout, Widgets& widgets, const std::s
     const double margin = widgets.px(24);
     const double width = std::min(widgets.px(width_px), layout.page.width - 2 * margin);
     const double height = std::min(widgets.px(height_px), layout.page.height - 2 * margin);
-    const PixelBox card{layout.page.x + (layout.page.width - width) / 2, layout.page.y + (layout.page.height - height) / 2,
-                        width, height};
+    const PixelBox card{layout.page.x + (layout.page.width - width) / 2,
+                        layout.page.y + (layout.page.height - height) / 2, width, height};
     Colour shade = palette::ink;
     shade.alpha = 90;
     widgets.sheet(layout.page, shade, 0);
@@ -23,8 +23,8 @@ DialogCard draw_dialog_card(const Layout& layout, Widgets& widgets, const std::s
     const double pad = widgets.px(24);
     const double title_height = widgets.px(56);
     const double foot_height = widgets.px(palette::target_px);
-    widgets.write({card.x + pad, card.y + widgets.px(34)},
-                  widgets.fitted(title, Face::large, width - 2 * pad), Face::large, palette::ink);
+    widgets.write({card.x + pad, card.y + widgets.px(34)}, widgets.fitted(title, Face::large, width - 2 * pad),
+                  Face::large, palette::ink);
     const PixelBox foot{card.x + pad, card.y + height - widgets.px(18) - foot_height, width - 2 * pad, foot_height};
     const double top = card.y + title_height;
     return {{card.x + pad, top, width - 2 * pad, foot.y - widgets.px(14) - top}, foot};

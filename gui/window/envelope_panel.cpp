@@ -17,11 +17,10 @@ constexpr double px_per_mm_on_cards = 1.1;
 void draw_envelope(const PixelBox& box, Widgets& widgets) {
     widgets.sheet(box, palette::envelope);
     const double flap = widgets.px(40);
-    widgets.draw({Stroke{.points = {{box.x + 2, box.y + 2},
-                                    {box.x + box.width / 2, box.y + flap},
-                                    {box.x + box.width - 2, box.y + 2}},
-                         .colour = palette::envelope_line,
-                         .width = 2 * widgets.scale()}});
+    widgets.draw({Stroke{
+        .points = {{box.x + 2, box.y + 2}, {box.x + box.width / 2, box.y + flap}, {box.x + box.width - 2, box.y + 2}},
+        .colour = palette::envelope_line,
+        .width = 2 * widgets.scale()}});
     widgets.write({box.x + box.width / 2, box.y + widgets.px(17)}, "Envelope", Face::small, palette::ink,
                   TextAlign::centre);
 }
@@ -56,8 +55,7 @@ void EnvelopePanel::draw(const Session& session, const Layout& layout, Widgets& 
     }
     const double pitch = widgets.px(122);
     const double ring = widgets.px(6);  // room around a card for the ring of what has the keys
-    const Vec2 start =
-        widgets.begin_scroll("envelope", list, static_cast<double>(waiting.size()) * pitch + ring);
+    const Vec2 start = widgets.begin_scroll("envelope", list, static_cast<double>(waiting.size()) * pitch + ring);
     PixelBox card{start.x + ring, start.y + ring, list.width - widgets.px(22), pitch - widgets.px(10)};
     for (const PieceReport* piece : waiting) {
         const Handling touch = widgets.area("envelope piece " + std::to_string(piece->number.value), card);
@@ -70,8 +68,7 @@ void EnvelopePanel::draw(const Session& session, const Layout& layout, Widgets& 
     chosen_ = session.chosen_piece();
 }
 
-void EnvelopePanel::draw_card(const Session& session, const PieceReport& piece, const PixelBox& box,
-                              Widgets& widgets) {
+void EnvelopePanel::draw_card(const Session& session, const PieceReport& piece, const PixelBox& box, Widgets& widgets) {
     if (piece.number == taken_) {
         widgets.outline(box, palette::envelope_line, 1.5 * widgets.scale(), widgets.px(8));
         return;
@@ -83,8 +80,8 @@ void EnvelopePanel::draw_card(const Session& session, const PieceReport& piece, 
     const Piece& made = *find_piece(session.scene(), piece.number);
     widgets.draw(piece_card(made.shape, piece, picture, widgets.scale(), px_per_mm_on_cards * widgets.scale()));
     const double pad = widgets.px(12);
-    const std::string sides = widgets.fitted(sides_in_words(piece, session.scene().challenge), Face::small,
-                                                         box.width - 2 * pad);
+    const std::string sides =
+        widgets.fitted(sides_in_words(piece, session.scene().challenge), Face::small, box.width - 2 * pad);
     widgets.write({box.x + box.width - pad, box.y + box.height - words_height / 2}, sides, Face::small, palette::ink,
                   TextAlign::right);
 }

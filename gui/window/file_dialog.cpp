@@ -21,12 +21,21 @@ std::string file_name_of(const std::string& title) {
     std::string name;
     for (const char c : title) {
         const bool letter = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
-        if (letter) name += c;
-        else if (c >= 'A' && c <= 'Z') name += static_cast<char>(c - 'A' + 'a');
-        else if (!name.empty() && name.back() != '_') name += '_';
+        if (letter)
+            name += c;
+        else if (c >= 'A' && c <= 'Z')
+            name += static_cast<char>(c - 'A' + 'a');
+        else if (!name.empty() && name.back() != '_')
+            name += '_';
     }
     while (!name.empty() && name.back() == '_') name.pop_back();
     return (name.empty() ? "tree" : name) + ".bough.json";
+}
+
+/// Of a folder that is named from where the program stands ("." or "..") as well as of one from the root.
+std::string folder_above(const std::string& folder) {
+    const paths::path above = (paths::path(folder) / "..").lexically_normal();
+    return above.empty() ? "." : above.string();
 }
 
 }  // namespace
@@ -56,14 +65,9 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
     const double up_width = widgets.px(150);
     const PixelBox up{card.inside.x + card.inside.width - up_width, card.inside.y, up_width, row};
     const double room = card.inside.width - up_width - gap;
-    widgets.write({card.inside.x, up.y + row / 2},
-                  widgets.fitted("in " + folder_, Face::small, room), Face::small, palette::quiet_text);
-    if (widgets.button("one folder up", "one folder up", up)) {
-        const paths::path above = paths::path(folder_).lexically_normal();
-        const bool relative_top = above.empty() || above == "." || above.filename() == "..";
-        enter(session, relative_top ? (paths::path(folder_) / "..").lexically_normal().string()
-                                    : above.has_parent_path() ? above.parent_path().string() : ".");
-    }
+    widgets.write({card.inside.x, up.y + row / 2}, widgets.fitted("in " + folder_, Face::small, room), Face::small,
+                  palette::quiet_text);
+    if (widgets.button("one folder up", "one folder up", up)) enter(session, folder_above(folder_));
 
     const double bottom = card.inside.y + card.inside.height;
     const double words = session.problem() ? widgets.px(78) : 0;  // what went wrong takes three lines

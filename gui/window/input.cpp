@@ -107,7 +107,8 @@ bool Input::take(const SDL_Event& event, double pixels_per_point) {
             return second_finger_;
         case SDL_FINGERUP: fingers_.erase(event.tfinger.fingerId); return false;
         case SDL_WINDOWEVENT:
-            if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0]) io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
+            if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0])
+                io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
             if (event.window.event == SDL_WINDOWEVENT_FOCUS_LOST) {
                 for (bool& down : io.KeysDown) down = false;  // their releases go to another window
                 set_modifiers(io, 0);

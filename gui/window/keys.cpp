@@ -36,7 +36,8 @@ std::string name_of(SDL_Keycode key) {
 
 bool fits(const Keys& keys, const KeyPress& press, const std::string& name) {
     const bool shift_matters = name != "+" && name != "-";  // where these lie differs between keyboards
-    return !name.empty() && name == keys.key && keys.ctrl == press.ctrl && (!shift_matters || keys.shift == press.shift);
+    return !name.empty() && name == keys.key && keys.ctrl == press.ctrl &&
+           (!shift_matters || keys.shift == press.shift);
 }
 
 }  // namespace

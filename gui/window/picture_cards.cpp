@@ -28,7 +28,9 @@ PictureCard family(const Report& report, std::string label, CardPicture picture,
         if (!breaks_one_of(piece, rules)) ++keeping;
     }
     PictureCard card{.label = std::move(label), .met = keeping == hung, .picture = picture};
-    card.says = hung == 0 ? "none hung" : keeping == hung ? "all" : std::to_string(keeping) + " of " + std::to_string(hung);
+    card.says = hung == 0         ? "none hung"
+                : keeping == hung ? "all"
+                                  : std::to_string(keeping) + " of " + std::to_string(hung);
     if (hung == 0) card.met.reset();
     for (std::size_t i = 0; i < report.findings.size() && !card.finding; ++i)
         if (std::find(rules.begin(), rules.end(), report.findings[i].rule) != rules.end()) card.finding = i;
@@ -112,8 +114,8 @@ std::vector<PictureCard> picture_cards(const Challenge& challenge, const Report&
                                no_chains ? CardPicture::no_chain : CardPicture::chain, {Rule::too_deep}));
     }
     cards.push_back(family(report, "neighbours", CardPicture::neighbours, {Rule::overlap, Rule::touching}));
-    cards.push_back(family(report, "off the ground", CardPicture::off_the_ground,
-                           {Rule::ground, Rule::trunk, Rule::other_branch}));
+    cards.push_back(
+        family(report, "off the ground", CardPicture::off_the_ground, {Rule::ground, Rule::trunk, Rule::other_branch}));
     const Limits& limits = challenge.limits;
     if (limits.side.least || limits.side.most || limits.least_height)
         cards.push_back(family(report, "size", CardPicture::size, {Rule::wrong_size}));

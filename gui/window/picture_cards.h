@@ -14,17 +14,27 @@ namespace boughwork {
 
 /// The small picture for those who do not read.
 enum class CardPicture {
-    whole_side, chain, no_chain, neighbours, off_the_ground, size,
-    pieces, branches, on_a_branch, sheets, no_two_alike,
-    kind, over_the_limit,
+    whole_side,
+    chain,
+    no_chain,
+    neighbours,
+    off_the_ground,
+    size,
+    pieces,
+    branches,
+    on_a_branch,
+    sheets,
+    no_two_alike,
+    kind,
+    over_the_limit,
 };
 
 struct PictureCard {
-    std::string label;               ///< Unique: "whole side", "isosceles share".
-    std::string says;                ///< In counts: "all", "9 of 10", "5, need 6".
-    std::optional<bool> met;         ///< Absent: not judged.
+    std::string label;        ///< Unique: "whole side", "isosceles share".
+    std::string says;         ///< In counts: "all", "9 of 10", "5, need 6".
+    std::optional<bool> met;  ///< Absent: not judged.
     CardPicture picture = CardPicture::whole_side;
-    std::optional<Kind> kind;        ///< Of CardPicture::kind.
+    std::optional<Kind> kind;            ///< Of CardPicture::kind.
     std::optional<std::size_t> line;     ///< Into Report::challenge; absent for a family of rules.
     std::optional<std::size_t> finding;  ///< The first finding of the family.
 };

@@ -54,7 +54,8 @@ void draw_rows(const std::string& label, const PixelBox& box, const std::vector<
         }
         top += heights[r];
         widgets.draw({Stroke{{{start.x, top - gap / 2}, {start.x + box.width - widgets.px(20), top - gap / 2}},
-                             palette::squared_line, 1}});
+                             palette::squared_line,
+                             1}});
     }
     widgets.end_scroll();
 }

@@ -25,7 +25,7 @@ std::string way_out_words(const Report& report, const Finding& finding) {
 
 std::string calm_words(const Session& session) {
     const Report& report = session.report();
-    if (session.plan().tree.branches.empty()) 
+    if (session.plan().tree.branches.empty())
         return std::string("The tree has no branch yet. Press \"") + row_of(Action::add_branch).name + "\" below it.";
     if (session.plan().hung.empty()) return "Nothing hangs yet. Drag a piece from the envelope to a branch.";
     const auto unmet = std::find_if(report.challenge.begin(), report.challenge.end(),
@@ -79,8 +79,7 @@ std::string referee_words(const Session& session) {
         const ChallengeLine& line = lines[*session.pointed_line()];
         return capitalised(line.asks) + ". Now: " + line.says + ".";
     }
-    if (const Finding* finding = session.finding())
-        return finding->says + way_out_words(session.report(), *finding);
+    if (const Finding* finding = session.finding()) return finding->says + way_out_words(session.report(), *finding);
     return calm_words(session);
 }
 

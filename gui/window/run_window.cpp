@@ -52,18 +52,16 @@ std::vector<SDL_Event> events_after(int wait_ms) {
                       : wait_ms < 0 ? SDL_WaitEvent(&event) != 0
                                     : SDL_WaitEventTimeout(&event, wait_ms) != 0;
     if (!came) return events;
-    do {
-        events.push_back(event);
-    } while (SDL_PollEvent(&event) != 0);
+    do { events.push_back(event); } while (SDL_PollEvent(&event) != 0);
     return events;
 }
 
 void run(Window& window) {
     int frames = frames_after_an_event;
     while (true) {
-        const std::vector<SDL_Event> events = events_after(frames > 0                            ? 0
+        const std::vector<SDL_Event> events = events_after(frames > 0                          ? 0
                                                            : window.session().waits_for_tick() ? tick_ms
-                                                                                                 : -1);
+                                                                                               : -1);
         if (!events.empty()) frames = frames_after_an_event;
         if (frames > 0) {
             window.frame(events, now_s());

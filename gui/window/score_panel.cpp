@@ -32,10 +32,8 @@ void draw_score(const Session& session, const Layout& layout, Widgets& widgets) 
                               (not_counting == 1 ? " does not," : " do not,");
     const std::string second = std::to_string(waiting) + (waiting == 1 ? " waits" : " wait") + " in the envelope";
     const double room = box.x + box.width - left - widgets.px(8);
-    widgets.write({left, box.y + widgets.px(74)}, widgets.fitted(first, Face::small, room), Face::small,
-                  palette::ink);
-    widgets.write({left, box.y + widgets.px(96)}, widgets.fitted(second, Face::small, room), Face::small,
-                  palette::ink);
+    widgets.write({left, box.y + widgets.px(74)}, widgets.fitted(first, Face::small, room), Face::small, palette::ink);
+    widgets.write({left, box.y + widgets.px(96)}, widgets.fitted(second, Face::small, room), Face::small, palette::ink);
 }
 
 }  // namespace boughwork

@@ -14,8 +14,8 @@ void RenameDialog::draw(const Session& session, const Layout& layout, Widgets& w
     const bool entered = widgets.text_field("plan name", name_, field, true);
     const double below = field.y + field.height + widgets.px(8);
     if (session.problem())
-        write_problem(*session.problem(),
-                      {field.x, below, field.width, card.inside.y + card.inside.height - below}, widgets);
+        write_problem(*session.problem(), {field.x, below, field.width, card.inside.y + card.inside.height - below},
+                      widgets);
 
     Foot foot(card.foot, widgets);
     const bool pressed = foot.button("rename", Tone::strong, !name_.empty());
@@ -27,8 +27,9 @@ void RenameDialog::draw(const Session& session, const Layout& layout, Widgets& w
 void draw_replace_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     const DialogCard card = draw_dialog_card(layout, widgets, "There is a file of that name", 560, 260);
     widgets.write_lines(card.inside,
-                        session.replace_path() + " is there already. Shall this tree take its place? What the file "
-                                                 "holds now would be lost.",
+                        session.replace_path() +
+                            " is there already. Shall this tree take its place? What the file "
+                            "holds now would be lost.",
                         Face::body, palette::ink);
     Foot foot(card.foot, widgets);
     if (foot.button("replace it")) commands.push_back(SaveFile{session.replace_path(), true});
@@ -41,8 +42,7 @@ void draw_recover_dialog(const Session& session, const Layout& layout, Widgets& 
     const std::string title = session.recovered() ? session.recovered()->title : "";
     const std::size_t pieces = session.recovered() ? session.recovered()->pieces.size() : 0;
     widgets.write_lines(card.inside,
-                        "Last time, \"" + title + "\" (" +
-                            counted(static_cast<long long>(pieces), "piece", "pieces") +
+                        "Last time, \"" + title + "\" (" + counted(static_cast<long long>(pieces), "piece", "pieces") +
                             ") was not saved before the program ended. A copy was kept. Shall it be taken back?",
                         Face::body, palette::ink);
     Foot foot(card.foot, widgets);

@@ -8,9 +8,7 @@
 namespace boughwork {
 namespace {
 
-ImVec4 of(Colour c, float opacity = 1.0F) {
-    return {c.red / 255.0F, c.green / 255.0F, c.blue / 255.0F, opacity};
-}
+ImVec4 of(Colour c, float opacity = 1.0F) { return {c.red / 255.0F, c.green / 255.0F, c.blue / 255.0F, opacity}; }
 
 }  // namespace
 

@@ -24,9 +24,9 @@ private:
 
     enum class Menu { plan, file };
     std::optional<Menu> menu_;
-    PixelBox menu_below_;             // what the menu hangs from
-    std::size_t first_tab_ = 0;       // of those that fit
-    std::string shown_plan_;          // the current plan was brought into view for
+    PixelBox menu_below_;                   // what the menu hangs from
+    std::size_t first_tab_ = 0;             // of those that fit
+    std::string shown_plan_;                // the current plan was brought into view for
     std::optional<std::string> new_title_;  // while it is typed
 };
 

@@ -38,9 +38,9 @@ void TreePanel::draw(const Session& session, const Layout& layout, Widgets& widg
         commands.push_back(LookFrom{std::pow(nearer_a_notch, widgets.wheel()), widgets.pointer_px()});
 
     widgets.begin_clip(layout.paper);
-    widgets.draw(plan_picture(session.scene(), session.plan(), session.report(), session.camera(),
-                              options_of(session, widgets))
-                     .marks);
+    widgets.draw(
+        plan_picture(session.scene(), session.plan(), session.report(), session.camera(), options_of(session, widgets))
+            .marks);
     widgets.end_clip();
 }
 

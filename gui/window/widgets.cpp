@@ -58,56 +58,34 @@ void Widgets::begin_frame(double scale) {
     scale_ = scale;
     places_.clear();
     shortened_.clear();
-    order_.clear();
-    layer_ = 0;
+    focus_.begin_frame();
 }
 
-void Widgets::begin_layer() {
-    ++layer_;
-    order_.clear();
-    if (focused_.size() <= layer_) focused_.emplace_back();
-}
+void Widgets::begin_layer() { focus_.begin_layer(); }
 
 void Widgets::end_frame() {
-    layers_before_ = layer_ + 1;
-    focused_.resize(layers_before_);
-    order_before_ = order_;
-    // What has vanished has no keys.
-    if (std::find(order_.begin(), order_.end(), focused_.back()) == order_.end()) focused_.back().clear();
+    focus_.end_frame();
     draw_ring();
     press_.clear();
-    focus_moved_ = false;
     scroll_by_keys_px_ = 0;
 }
 
-const std::string& Widgets::focused() const { return focused_.back(); }
-
 void Widgets::move_focus(int by) {
-    if (order_before_.empty()) return;
     keys_in_use_ = true;
-    focus_moved_ = true;
     ImGui::ClearActiveID();
-    const auto count = static_cast<std::ptrdiff_t>(order_before_.size());
-    const auto at = std::find(order_before_.begin(), order_before_.end(), focused_.back());
-    std::ptrdiff_t next = by > 0 ? 0 : count - 1;
-    if (at != order_before_.end()) next = (at - order_before_.begin() + by + count) % count;
-    focused_.back() = order_before_[static_cast<std::size_t>(next)];
+    focus_.move(by);
 }
 
 bool Widgets::press_focused() {
-    if (focused_.back().empty()) return false;
-    press_ = focused_.back();
-    return true;
+    press_ = focus_.label();
+    return !press_.empty();
 }
-
-void Widgets::drop_focus() { focused_.back().clear(); }
 
 double Widgets::px(double design_px) const { return std::round(design_px * scale_); }
 
 bool Widgets::takes_keys(const std::string& label, const PixelBox& box) {
-    order_.push_back(label);
-    if (layer_ + 1 != layers_before_ || focused_[layer_] != label) return false;
-    if (focus_moved_) scroll_to(box);
+    if (!focus_.comes(label)) return false;
+    if (focus_.moved()) scroll_to(box);
     return true;
 }
 
@@ -124,7 +102,7 @@ Handling Widgets::area(const std::string& label, const PixelBox& box, bool has_k
         const bool has_them = takes_keys(label, box);
         if (has_them && keys_in_use_) ring(box, px(10));
         if (press_ == label) touch.pressed = true;
-        if (touch.began && layer_ + 1 == layers_before_) focused_[layer_] = label;
+        if (touch.began) focus_.give(label);
     }
     return touch;
 }
@@ -176,15 +154,15 @@ bool Widgets::text_field(const std::string& label, std::string& text, const Pixe
     ImGui::SetCursorScreenPos(top_left(box));
     ImGui::SetNextItemWidth(static_cast<float>(box.width));
     const bool has_keys = takes_keys(label, box);
-    if (first && layer_ + 1 == layers_before_ && focused_[layer_].empty()) {
-        focused_[layer_] = label;
+    if (first && focus_.is_free()) {
+        focus_.give(label);
         ImGui::SetKeyboardFocusHere();
-    } else if (has_keys && (focus_moved_ || press_ == label)) {
+    } else if (has_keys && (focus_.moved() || press_ == label)) {
         ImGui::SetKeyboardFocusHere();
     }
     const bool entered = ImGui::InputText(("##" + label).c_str(), &text,
                                           ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
-    if (ImGui::IsItemActivated() && layer_ + 1 == layers_before_) focused_[layer_] = label;
+    if (ImGui::IsItemActivated()) focus_.give(label);
     const bool active = ImGui::IsItemActive();
     ImGui::PopStyleVar();
     ImGui::PopFont();
@@ -196,7 +174,8 @@ void Widgets::ring(const PixelBox& box, double rounding_px) {
     const ImDrawList& list = *ImGui::GetWindowDrawList();
     const ImVec2 low = list.GetClipRectMin();
     const ImVec2 high = list.GetClipRectMax();
-    ring_ = Ring{box, rounding_px,
+    ring_ = Ring{box,
+                 rounding_px,
                  {static_cast<double>(low.x), static_cast<double>(low.y), static_cast<double>(high.x - low.x),
                   static_cast<double>(high.y - low.y)}};
 }
@@ -252,9 +231,7 @@ double Widgets::write_lines(const PixelBox& box, const std::string& words, Face 
 
 void Widgets::draw(const std::vector<Mark>& marks) { paint(*ImGui::GetWindowDrawList(), marks, lettering_); }
 
-void Widgets::draw_above(const std::vector<Mark>& marks) {
-    paint(*ImGui::GetForegroundDrawList(), marks, lettering_);
-}
+void Widgets::draw_above(const std::vector<Mark>& marks) { paint(*ImGui::GetForegroundDrawList(), marks, lettering_); }
 
 void Widgets::begin_clip(const PixelBox& box) {
     ImGui::GetWindowDrawList()->PushClipRect(top_left(box), bottom_right(box), true);
@@ -267,7 +244,7 @@ Vec2 Widgets::begin_scroll(const std::string& label, const PixelBox& box, double
     ImGui::SetCursorScreenPos(top_left(box));
     ImGui::SetNextWindowContentSize(ImVec2(0, static_cast<float>(content_height_px)));
     ImGui::BeginChild(label.c_str(), size_of(box), false, ImGuiWindowFlags_NoNav);
-    if (layer_ + 1 == layers_before_ && scroll_by_keys_px_ != 0) {
+    if (focus_.on_top() && scroll_by_keys_px_ != 0) {
         scroll_by(scroll_by_keys_px_);
         scroll_by_keys_px_ = 0;
     }

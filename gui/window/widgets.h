@@ -10,18 +10,19 @@
 #include <vector>
 
 #include "gui/session/camera.h"
+#include "gui/window/focus.h"
 #include "gui/window/lettering.h"
 
 namespace boughwork {
 
 enum class Tone {
-    quiet,    ///< An outline on paper.
-    strong,   ///< Ink, with paper letters: what to press next.
-    tab,      ///< A plan's tab.
-    chosen,   ///< The tab in front, a row that is chosen.
-    card,     ///< Paper without an outline.
-    entry,    ///< A row of a list: its words on the left.
-    bare,     ///< Nothing but the words.
+    quiet,   ///< An outline on paper.
+    strong,  ///< Ink, with paper letters: what to press next.
+    tab,     ///< A plan's tab.
+    chosen,  ///< The tab in front, a row that is chosen.
+    card,    ///< Paper without an outline.
+    entry,   ///< A row of a list: its words on the left.
+    bare,    ///< Nothing but the words.
 };
 
 /// What hand and keys do to something.
@@ -84,7 +85,7 @@ public:
     void move_focus(int by);
     /// Presses what has the keys, in the next frame; false when nothing has.
     bool press_focused();
-    void drop_focus();
+    void drop_focus() { focus_.drop(); }
     /// The last thing that was used is the keyboard: show what has the keys.
     bool keys_in_use() const { return keys_in_use_; }
     void use_keys(bool in_use) { keys_in_use_ = in_use; }
@@ -93,7 +94,7 @@ public:
     const std::map<std::string, PixelBox>& places() const { return places_; }
     /// All words of the last frame that had no room.
     const std::vector<std::string>& shortened() const { return shortened_; }
-    const std::string& focused() const;
+    const std::string& focused() const { return focus_.label(); }
     const Lettering& lettering() const { return lettering_; }
     double px(double design_px) const;
     double scale() const { return scale_; }
@@ -110,13 +111,8 @@ private:
     double scale_ = 1;
     std::map<std::string, PixelBox> places_;
     std::vector<std::string> shortened_;
-    std::vector<std::string> order_;                 // of the layer that is drawn now
-    std::vector<std::string> focused_{std::string()};  // of each layer, the uppermost last
-    std::size_t layer_ = 0;
-    std::size_t layers_before_ = 1;  // of the last frame
-    std::vector<std::string> order_before_;
-    std::string press_;              // by Enter, in this frame
-    bool focus_moved_ = false;
+    Focus focus_;
+    std::string press_;  // by Enter, in this frame
     bool keys_in_use_ = false;
     double scroll_by_keys_px_ = 0;
     struct Ring {

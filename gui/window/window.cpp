@@ -23,8 +23,7 @@ constexpr double scrolled_by_an_arrow_px = 60;
 /// A sheet of Dear ImGui's over the whole window, on which we draw everything ourselves.
 void begin_sheet(const char* name, const Layout& layout, ImGuiWindowFlags more) {
     ImGui::SetNextWindowPos(ImVec2(0, 0));
-    ImGui::SetNextWindowSize(
-        ImVec2(static_cast<float>(layout.page.width), static_cast<float>(layout.page.height)));
+    ImGui::SetNextWindowSize(ImVec2(static_cast<float>(layout.page.width), static_cast<float>(layout.page.height)));
     ImGui::Begin(name, nullptr,
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoScrollWithMouse |
@@ -49,7 +48,8 @@ Result<std::unique_ptr<Window>> Window::open(const WindowSettings& settings, Fil
 
 void Window::fit_to_screen() {
     layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted_scale_);
-    ImGui::GetIO().DisplaySize = ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
+    ImGui::GetIO().DisplaySize =
+        ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
     session_.set_view(paper_within(layout_.paper, layout_.scale));
     if (layout_.scale == fonts_scale_) return;
     const Result<Done> loaded = fonts_.load(layout_.scale);
@@ -68,9 +68,7 @@ void Window::frame(const std::vector<SDL_Event>& events, double now_s) {
             events_.push_back(event);
         }
     }
-    do {
-        step(now_s);
-    } while (!events_.empty());
+    do { step(now_s); } while (!events_.empty());
     session_.tick(now_s);
     screen_.set_title(window_title(session_));
     if (!hidden_) screen_.show(palette::desk);

@@ -232,6 +232,20 @@ TEST_CASE("On a large enough piece the marks are as large as they get, on a smal
     CHECK(fitted(look(piece, report, 0.05), 1).mark_size == 0);
 }
 
+TEST_CASE("Marks give way before the number has to leave its piece") {
+    const Piece piece = triangle(8, 80, 80, 80);
+    const PieceReport report = report_on(piece);
+    double smallest_inside = 1;
+    double smallest_beside = 1;
+    for (double zoom = 1; zoom > 0.2; zoom -= 0.01) {
+        const Fitted fit = fitted(look(piece, report, zoom), 1);
+        double& smallest = fit.number_at ? smallest_inside : smallest_beside;
+        smallest = std::min(smallest, fit.mark_size);
+        if (!fit.number_at) break;  // just too small: its marks may be as large as ever
+    }
+    CHECK(smallest_inside < smallest_beside);
+}
+
 TEST_CASE("A card shows the piece inside its box with its number, however slim the piece") {
     const PixelBox box{10, 20, 200, 90};
     for (const Piece& piece : {triangle(1, 80, 80, 80), triangle(2, 200, 190, 30), triangle(3, 20, 20, 20),

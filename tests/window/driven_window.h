@@ -20,7 +20,9 @@ inline const std::string example_path = "/fair/fair_example.bough.json";
 
 class DrivenWindow {
 public:
-    explicit DrivenWindow(int width = 1280, int height = 800, double scale = 1) {
+    explicit DrivenWindow(int width = 1280, int height = 800, double scale = 1,
+                          std::map<std::string, std::string> on_disk = {}) {
+        files.contents = std::move(on_disk);
         setenv("SDL_VIDEODRIVER", "offscreen", 1);
         auto opened = Window::open({width, height, scale, true, "/kept"}, files);
         if (!opened) FAIL(in_words(opened.problem()));

@@ -105,26 +105,30 @@ TEST_CASE("a new tree is saved under a name made of its title") {
     CHECK_FALSE(it.session().unsaved());
 }
 
-TEST_CASE("what was not saved before is found at the next start") {
-    MemoryFiles kept;
+TEST_CASE("what was not saved when the program ended is found at the next start") {
+    std::map<std::string, std::string> disk;
     {
         DrivenWindow it;
         it.wish(SetTitle{"Robin table"});
         it.frames(60);
-        kept.contents = it.files.contents;
+        REQUIRE(it.files.kept() == 1);
+        disk = it.files.contents;
     }
-    REQUIRE(kept.kept() == 1);
-    DrivenWindow it;
-    it.files.contents = kept.contents;
-    it.perform(Press{Action::new_tree});
-    const std::string path = "/fair/robin.bough.json";
-    it.perform(SaveFile{path});
-    it.wish(SetTitle{"Robins"});
-    it.frames(60);
-    it.perform(OpenFile{path});
-    it.save_picture("files_recover");
-    if (it.session().dialog() == Dialog::recover) it.click("take it back");
-    CHECK(it.session().dialog() == Dialog::none);
+    {
+        DrivenWindow it(1280, 800, 1, disk);
+        REQUIRE(it.session().dialog() == Dialog::recover);
+        it.save_picture("files_recover");
+        it.key(SDLK_ESCAPE);  // there must be an answer
+        REQUIRE(it.session().dialog() == Dialog::recover);
+        it.click("take it back");
+        CHECK(it.session().scene().title == "Robin table");
+        CHECK(it.session().dialog() == Dialog::none);
+    }
+    DrivenWindow it(1280, 800, 1, disk);
+    REQUIRE(it.session().dialog() == Dialog::recover);
+    it.click("throw it away");
+    CHECK(it.session().scene() == new_scene());
+    CHECK(it.files.kept() == 0);
 }
 
 TEST_CASE("a plan gets another name, and a name that is taken is refused with the reason") {

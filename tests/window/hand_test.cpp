@@ -54,8 +54,8 @@ TEST_CASE("the buttons below the tree add a bend, take it out, and take the bran
     it.click(it.px({360, 225}));
     it.click("add a bend");
     CHECK(branch(it, 2).path_mm.size() == 3);
-    const auto bend = std::find_if(branch(it, 2).path_mm.begin() + 1, branch(it, 2).path_mm.end(),
-                                   [](Vec2) { return true; });
+    const auto bend =
+        std::find_if(branch(it, 2).path_mm.begin() + 1, branch(it, 2).path_mm.end(), [](Vec2) { return true; });
     it.click(it.px(*bend));
     REQUIRE(std::holds_alternative<PickedBend>(it.session().chosen()));
     it.click("take out the bend");

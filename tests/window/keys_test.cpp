@@ -114,8 +114,8 @@ TEST_CASE("the help is read to its end by keys") {
 
 TEST_CASE("every key of the command table leads to its action") {
     const std::map<std::string, SDL_Keycode> named = {
-        {"left", SDLK_LEFT}, {"right", SDLK_RIGHT},   {"up", SDLK_UP},         {"down", SDLK_DOWN}, {"escape", SDLK_ESCAPE},
-        {"delete", SDLK_DELETE}, {"F1", SDLK_F1}, {"+", SDLK_PLUS}, {"-", SDLK_MINUS}};
+        {"left", SDLK_LEFT},     {"right", SDLK_RIGHT}, {"up", SDLK_UP},  {"down", SDLK_DOWN}, {"escape", SDLK_ESCAPE},
+        {"delete", SDLK_DELETE}, {"F1", SDLK_F1},       {"+", SDLK_PLUS}, {"-", SDLK_MINUS}};
     for (const CommandRow& row : command_table()) {
         if (*row.keys.key == '\0') continue;
         const std::string key = row.keys.key;

@@ -96,8 +96,7 @@ TEST_CASE("a card of a family leads to its first finding, and counts the pieces 
     // Piece 4 into the air, piece 5 onto the ground.
     it.wish(Hang{{4}, {.at_mm = {-300, 250}}});
     it.wish(Hang{{5}, {.at_mm = {150, 60}}});
-    const std::vector<PictureCard> cards =
-        picture_cards(it.session().scene().challenge, it.session().report());
+    const std::vector<PictureCard> cards = picture_cards(it.session().scene().challenge, it.session().report());
     CHECK(cards[0].label == "whole side");
     CHECK(cards[0].met == false);
     CHECK(cards[0].says == "8 of 10");
