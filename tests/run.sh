@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
 # Builds everything, with warnings as errors, and runs every test:  tests/run.sh [CTEST ARGUMENTS]
-# What Debian 12 lacks is installed first. For instance: tests/run.sh -R "rules: "
+# What Debian 12 lacks is installed first. For instance: tests/run.sh -R "^rules:"
 set -euo pipefail
 source "$(dirname "${BASH_SOURCE[0]}")/../gui/build.sh"
 

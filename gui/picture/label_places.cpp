@@ -21,8 +21,10 @@ constexpr double line_over_piece = 150;
 constexpr double over_wood = 60;
 constexpr double line_over_wood = 20;
 
-constexpr double between_px = 3;  // labels keep as far from everything
-constexpr double line_px = 7;     // the shortest line from a piece to its number
+constexpr double between_px = 3;    // labels keep as far from everything
+constexpr double line_px = 7;       // the shortest line from a piece to its number
+constexpr int rows = 4;             // how many times farther off a number may stand ...
+constexpr double row_height = 0.8;  // ... by so much of its height
 
 bool crosses(const Segment& line, const Polygon& convex) { return !inside_convex(line, convex).empty(); }
 
@@ -56,21 +58,21 @@ void LabelPlaces::add(Polygon outline, double cost_below_label, double cost_belo
 
 void LabelPlaces::occupy(Vec2 at, Vec2 size) { add(rectangle(at, size), over_label, over_label); }
 
-double LabelPlaces::crowding(const Polygon& label, const std::optional<Segment>& leader,
-                             std::optional<std::size_t> own) const {
-    const Box box = bounds(label);
-    double cost = 0;
-    if (box.low.x < view_.x || box.low.y < view_.y || box.high.x > view_.x + view_.width ||
-        box.high.y > view_.y + view_.height)
-        cost += outside_view;
+double LabelPlaces::crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own,
+                             double enough) const {
+    const Polygon wide = grown(label, between_px);
+    const Box box = bounds(wide);
     const Box line = leader ? bounds({leader->from, leader->to}) : box;
-    for (std::size_t i = 0; i < obstacles_.size(); ++i) {
-        const Obstacle& obstacle = obstacles_[i];
+    const Box seen{{view_.x, view_.y}, {view_.x + view_.width, view_.y + view_.height}};
+    double cost = 0;
+    for (const Vec2 corner : label)
+        if (!within_gap({corner, corner}, seen, 0)) cost = outside_view;
+    for (std::size_t i = 0; i < obstacles_.size() && cost < enough; ++i) {
+        const Obstacle& other = obstacles_[i];
         if (own == i) continue;
-        if (within_gap(box, obstacle.box, between_px) && !cut(obstacle.outline, grown(label, between_px)).empty())
-            cost += obstacle.cost_below_label;
-        if (leader && within_gap(line, obstacle.box, 0) && crosses(*leader, obstacle.outline))
-            cost += obstacle.cost_below_leader;
+        if (within_gap(box, other.box, 0) && overlapping(other.outline, wide)) cost += other.cost_below_label;
+        if (leader && within_gap(line, other.box, 0) && crosses(*leader, other.outline))
+            cost += other.cost_below_leader;
     }
     return cost;
 }
@@ -88,18 +90,21 @@ LabelPlace LabelPlaces::beside(std::size_t index, Vec2 size, double scale) {
     static constexpr double directions_deg[] = {90, 65, 115, 40, 140, 15, 165, -20, 200, -55, 235, -90};
     LabelPlace best;
     double least = std::numeric_limits<double>::infinity();
-    for (int row = 0; row < 4; ++row)
+    for (int row = 0; row < rows; ++row)
         for (std::size_t turn = 0; turn < std::size(directions_deg); ++turn) {
             const Vec2 towards = turned_ccw({1, 0}, directions_deg[turn] / degrees_per_radian);
             const double half_label = 0.5 * (std::abs(towards.x) * size.x + std::abs(towards.y) * size.y);
-            const double away = reach(piece, middle, towards) + line_px * scale + half_label + row * 0.8 * size.y;
+            const double away =
+                reach(piece, middle, towards) + line_px * scale + half_label + row * row_height * size.y;
             const Vec2 at = middle + away * towards;
+            double cost = away + 1.5 * scale * static_cast<double>(turn);
+            if (cost >= least) continue;  // however free the place may be
             const Polygon label = rectangle(at, size);
             const Segment line{middle, nearest_in(label, middle)};
             const Vec2 along = direction(line);
             const Segment leader{middle + inside_convex(line, piece).high * along, line.to - 2 * scale * along};
-            const double cost = crowding(label, leader, index) + strangeness(at, index) + away +
-                                1.5 * scale * static_cast<double>(turn);
+            cost += strangeness(at, index);
+            cost += crowding(label, leader, index, least - cost);
             if (cost >= least) continue;
             least = cost;
             best = {at, leader};
@@ -112,7 +117,7 @@ Vec2 LabelPlaces::least_crowded(const std::vector<Vec2>& places, Vec2 size) {
     Vec2 best = places.front();
     double least = std::numeric_limits<double>::infinity();
     for (const Vec2 place : places) {
-        const double cost = crowding(rectangle(place, size), std::nullopt, std::nullopt);
+        const double cost = crowding(rectangle(place, size), std::nullopt, std::nullopt, least);
         if (cost >= least) continue;
         least = cost;
         best = place;

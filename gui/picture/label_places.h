@@ -38,7 +38,10 @@ private:
         double cost_below_leader = 0;
     };
     void add(Polygon outline, double cost_below_label, double cost_below_leader);
-    double crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own) const;
+    /// What it costs that a label and its line lie over others than piece `own`; counted no further
+    /// than `enough`.
+    double crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own,
+                    double enough) const;
     /// What it costs that a label stands nearer to another piece than to its own.
     double strangeness(Vec2 at, std::size_t own) const;
 

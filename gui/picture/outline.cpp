@@ -69,6 +69,19 @@ std::vector<Segment> cut_line(const std::vector<Vec2>& points, bool closed, cons
     return stretches;
 }
 
+bool overlapping(const Polygon& a, const Polygon& b) {
+    // Convex outlines that do not overlap have a side of one of them between them.
+    const auto keeps_out = [](const Polygon& one, const Polygon& other) {
+        for (std::size_t i = 0; i < one.size(); ++i) {
+            const Segment s = side(one, i);
+            const auto beyond = [&](Vec2 corner) { return cross(s.to - s.from, corner - s.from) <= 0; };
+            if (std::all_of(other.begin(), other.end(), beyond)) return true;
+        }
+        return false;
+    };
+    return !keeps_out(a, b) && !keeps_out(b, a);
+}
+
 Polygon shrunk(const Polygon& convex, double by) {
     Polygon left = convex;
     for (const HalfPlane& plane : half_planes(convex, by)) left = cut(left, plane);

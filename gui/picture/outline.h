@@ -29,6 +29,9 @@ Polygon cut(const Polygon& convex, const Polygon& window);
 /// The stretches of a line that lie in `window`.
 std::vector<Segment> cut_line(const std::vector<Vec2>& points, bool closed, const Polygon& window);
 
+/// True when the two have more than an edge in common; without making the part that they share.
+bool overlapping(const Polygon& a, const Polygon& b);
+
 /// Every side moved inward; empty when nothing is left.
 Polygon shrunk(const Polygon& convex, double by);
 /// Every side moved outward, sharp corners cut off.

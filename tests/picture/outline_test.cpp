@@ -22,6 +22,15 @@ TEST_CASE("A square cut by a line leaves the part on the inner side") {
     CHECK(signed_area(cut(triangle, square)) == Approx(100));
 }
 
+TEST_CASE("Two outlines overlap when they share more than an edge") {
+    CHECK(overlapping(square, triangle));
+    CHECK(overlapping(square, shrunk(square, 3)));
+    CHECK(overlapping(shrunk(square, 3), square));
+    CHECK_FALSE(overlapping(square, {{10, 0}, {20, 0}, {20, 10}}));      // along an edge
+    CHECK_FALSE(overlapping({{21, 16}, {40, 16}, {40, 30}}, triangle));  // their boxes overlap
+    CHECK(overlapping({{19, 14}, {40, 14}, {40, 30}}, triangle));
+}
+
 TEST_CASE("An outline made narrower keeps the same distance everywhere, and vanishes in the end") {
     CHECK(signed_area(shrunk(square, 2)) == Approx(36));
     CHECK(shrunk(square, 5.1).empty());
