@@ -13,11 +13,11 @@
 
 namespace boughwork {
 
-/// Into the envelope, under the lowest number never used in this scene (see next_number).
+/// Into the envelope, under next_number().
 struct AddPiece {
     Shape shape;
 };
-/// Thrown away, from every plan; its number is free only for an undo.
+/// Thrown away, from every plan.
 struct RemovePiece {
     PieceNumber piece;
 };

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <set>
 #include <string>
 
 #include "rules/measure.h"
@@ -57,6 +58,7 @@ ChallengeLine range_line(std::string about, const Counted& what, const Range<int
 /// One line for each kind of criterion.
 struct CriterionLine {
     const Scene& scene;
+    const Report& report;
     const Pieces& counting;
     std::string about;
 
@@ -84,11 +86,10 @@ struct CriterionLine {
     }
 
     ChallengeLine operator()(const NoTwoAlike& asked) const {
-        std::vector<Likeness> seen;
-        for (const PieceReport* p : counting) {
-            const Likeness is_like = likeness(find_piece(scene, p->number)->shape, scene.challenge.step);
-            if (std::find(seen.begin(), seen.end(), is_like) == seen.end()) seen.push_back(is_like);
-        }
+        std::set<Likeness> seen;
+        for (const Piece& piece : scene.pieces)
+            if (find_piece(report, piece.number)->state == PieceState::counts)
+                seen.insert(likeness(piece.shape, scene.challenge.step));
         const auto have = static_cast<long long>(seen.size());
         return line("at least " + counted(asked.pieces, "piece", "pieces, no two alike"), have >= asked.pieces,
                     static_cast<double>(have), asked.pieces,
@@ -169,7 +170,7 @@ std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan,
              .need = static_cast<double>(*limits.sheets),
              .says = "sheets of paper: not counted yet; at most " + std::to_string(*limits.sheets) + " allowed"});
     for (std::size_t i = 0; i < scene.challenge.criteria.size(); ++i)
-        lines.push_back(std::visit(CriterionLine{scene, counting, "criteria/" + std::to_string(i)},
+        lines.push_back(std::visit(CriterionLine{scene, report, counting, "criteria/" + std::to_string(i)},
                                    scene.challenge.criteria[i].asks));
     return lines;
 }

@@ -4,6 +4,7 @@
 // height, area. Whatever could hang on a tie or on a flat triangle is decided on whole numbers.
 
 #include <cstdint>
+#include <tuple>
 #include <vector>
 
 #include "rules/report.h"
@@ -23,6 +24,9 @@ struct Likeness {
     bool cone = false;
     std::vector<std::int64_t> distances_in_steps;
     friend bool operator==(const Likeness&, const Likeness&) = default;
+    friend bool operator<(const Likeness& a, const Likeness& b) {
+        return std::tie(a.cone, a.distances_in_steps) < std::tie(b.cone, b.distances_in_steps);
+    }
 };
 Likeness likeness(const Shape& shape, const Step& step);
 

@@ -12,6 +12,7 @@
 #include "gui/picture/finding_mark.h"
 #include "gui/picture/outline.h"
 #include "gui/picture/palette.h"
+#include "gui/picture/piece_marks.h"
 #include "gui/picture/tree_marks.h"
 
 namespace boughwork {
@@ -67,6 +68,7 @@ Vec2 lens_centre(const std::vector<SeenPiece>& pieces, Vec2 target, const Camera
         return low < high ? std::clamp(value, low, high) : 0.5 * (low + high);
     };
     const PixelBox& view = camera.view;
+    const double number_px = 0.25 * radius;  // which may stand beside the piece
     Vec2 best = target;
     double least = HUGE_VAL;
     constexpr int ways = 12;
@@ -77,8 +79,11 @@ Vec2 lens_centre(const std::vector<SeenPiece>& pieces, Vec2 target, const Camera
                       kept(wanted.y, view.y + radius, view.y + view.height - radius - slip_px.y)};
         const Polygon hidden = circle(at, 1.1 * radius);
         double cost = contains(hidden, target) ? 100 * radius * radius : 0;
-        for (const SeenPiece& piece : pieces)
-            cost += (piece.in_finding ? 5 : 1) * signed_area(cut(outline_px(camera, piece.outline_mm), hidden));
+        for (const SeenPiece& piece : pieces) {
+            const Polygon outline = outline_px(camera, piece.outline_mm);
+            cost += piece.in_finding ? 5 * signed_area(cut(grown(outline, number_px), hidden))
+                                     : signed_area(cut(outline, hidden));
+        }
         if (cost >= least) continue;
         least = cost;
         best = at;
@@ -146,7 +151,7 @@ public:
                                    : half_plane(bars.from - off_bars_px * scale_ * bars.beside, -bars.beside));
 
         const double size = palette::number_px * scale_;
-        const std::string words = std::to_string(piece.report->number.value);
+        const std::string words = number_words(piece.report->number, piece.report->measures.kinds);
         const Vec2 extent{palette::digit_width * size * static_cast<double>(words.size()),
                           palette::capital_height * size};
         const Room room = roomiest(planes, 0.5 * extent);

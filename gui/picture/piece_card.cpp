@@ -30,7 +30,8 @@ std::vector<Mark> piece_card(const Shape& shape, const PieceReport& report, cons
     draw_body(marks, look, scale);
     LabelPlace number{.at = fit.number_at.value_or(Vec2{}), .leader = std::nullopt};
     if (!fit.number_at) number = LabelPlaces({look.corners_px}, {}, box).beside(0, number_size(look, scale), scale);
-    draw_number(marks, look, number, scale);
+    draw_plate(marks, look, number, scale);
+    draw_number(marks, look, number.at, scale);
     return marks;
 }
 

@@ -123,16 +123,16 @@ Stroke half_link(Vec2 break_at, Vec2 away, double size, double width) {
     return half;
 }
 
-/// Half of it above the side that it should hang by, half below and askew.
+/// Half of it above the side that it should hang by, half below and askew. Not in the middle, where
+/// ticks and the holder's number are, nor at the marked corner.
 void draw_broken_link(std::vector<Mark>& marks, const PieceLook& look, double scale) {
     const std::size_t top = top_side(look);
     const Segment s = side(look.corners_px, top);
-    const bool ticked = top < look.ticks.size() && look.ticks[top] > 0;
     const Vec2 along = direction(s);
     const Vec2 inward = quarter_turned_ccw(along);
     const double size = link_size(look, scale);
     const double width = 2 * scale;
-    const Vec2 at = s.from + (ticked ? 0.3 : 0.5) * (s.to - s.from);
+    const Vec2 at = s.from + (look.marked_corner == top ? 0.72 : 0.28) * (s.to - s.from);
     marks.push_back(half_link(at, -inward, size, width));
     marks.push_back(half_link(at + 3 * size * along, turned_ccw(inward, -0.45), size, width));
 }
@@ -230,9 +230,13 @@ PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec
     return look;
 }
 
+std::string number_words(PieceNumber number, const std::optional<TriangleKinds>& kinds) {
+    return std::to_string(number.value) + (kinds && kinds->close_call ? "?" : "");
+}
+
 Vec2 number_size(const PieceLook& look, double scale) {
     const double size = palette::number_px * scale;
-    const double digits = static_cast<double>(std::to_string(look.number.value).size());
+    const double digits = static_cast<double>(number_words(look.number, look.kinds).size());
     const double cross = does_not_count(look.standing) ? (palette::cross_px + 4) * scale : 0;
     return {digits * palette::digit_width * size + cross, palette::capital_height * size};
 }
@@ -284,17 +288,17 @@ void draw_choice(std::vector<Mark>& marks, const PieceLook& look, double scale) 
     }
 }
 
-void draw_number(std::vector<Mark>& marks, const PieceLook& look, const LabelPlace& place, double scale) {
-    const Vec2 at = place.at;
+void draw_plate(std::vector<Mark>& marks, const PieceLook& look, const LabelPlace& place, double scale) {
     if (place.leader) marks.push_back(Stroke{{place.leader->from, place.leader->to}, palette::ink, scale});
-    // Without a fill, what lies below would show through.
-    const Vec2 extent = number_size(look, scale);
     if (does_not_count(look.standing) || place.leader)
-        marks.push_back(Fill{grown(rectangle(at, extent), clear_px * scale), palette::paper});
-    const double half_width = 0.5 * extent.x;
+        marks.push_back(Fill{grown(rectangle(place.at, number_size(look, scale)), clear_px * scale), palette::paper});
+}
+
+void draw_number(std::vector<Mark>& marks, const PieceLook& look, Vec2 at, double scale) {
+    const double half_width = 0.5 * number_size(look, scale).x;
     const double size = palette::number_px * scale;
-    const std::string words = std::to_string(look.number.value);
-    marks.push_back(Text{{at.x - half_width, at.y}, words, size, palette::ink, TextAlign::left});
+    marks.push_back(
+        Text{{at.x - half_width, at.y}, number_words(look.number, look.kinds), size, palette::ink, TextAlign::left});
     if (!does_not_count(look.standing)) return;
     const double half = 0.5 * palette::cross_px * scale;
     const Vec2 middle{at.x + half_width - half, at.y};

@@ -4,6 +4,7 @@
 // y down.
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "engine/drawing/drawing.h"
@@ -34,6 +35,9 @@ struct PieceLook {
 /// their numbers.
 PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec2> corners_px);
 
+/// "12"; "15?" of a close call, as its mark may be another one to the protractor.
+std::string number_words(PieceNumber number, const std::optional<TriangleKinds>& kinds);
+
 /// A rectangle that the piece's number, with its cross, fills: width and height.
 Vec2 number_size(const PieceLook& look, double scale);
 
@@ -46,11 +50,13 @@ struct Fitted {
 Fitted fitted(const PieceLook& look, double scale);
 
 /// In this order, each for all pieces before the next, so that no piece hides what is said of another:
-/// the halo of what is pointed at; the piece; outline and ring of what is chosen and has the keys;
-/// the number, with its line if it stands beside the piece, and its cross if the piece does not count.
+/// the halo of what is pointed at; the piece; outline and ring of what is chosen and has the keys; the
+/// line to a number that stands beside its piece, and paper under a number where anything would show
+/// through; the number, with its cross if the piece does not count.
 void draw_halo(std::vector<Mark>& marks, const PieceLook& look, double scale);
 void draw_body(std::vector<Mark>& marks, const PieceLook& look, double scale);
 void draw_choice(std::vector<Mark>& marks, const PieceLook& look, double scale);
-void draw_number(std::vector<Mark>& marks, const PieceLook& look, const LabelPlace& place, double scale);
+void draw_plate(std::vector<Mark>& marks, const PieceLook& look, const LabelPlace& place, double scale);
+void draw_number(std::vector<Mark>& marks, const PieceLook& look, Vec2 at, double scale);
 
 }  // namespace boughwork

@@ -53,6 +53,14 @@ std::string one_line(const std::string& words, std::size_t most_letters) {
     return line;
 }
 
+/// What the marks of close calls mean, where a hung piece is one.
+std::string question_marks_words(const Report& report) {
+    for (const PieceReport& piece : report.pieces)
+        if (piece.state != PieceState::in_the_envelope && piece.measures.kinds && piece.measures.kinds->close_call)
+            return " ? is a close call: nearly a right angle.";
+    return "";
+}
+
 }  // namespace
 
 Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
@@ -76,7 +84,7 @@ Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
     page.marks.push_back(
         Text{{margin, foot + 26}, counts_words(report), palette::text_px, palette::ink, TextAlign::left});
     page.marks.push_back(Text{{margin, foot + 56},
-                              kinds_words(scene.challenge),
+                              kinds_words(scene.challenge) + question_marks_words(report),
                               palette::small_text_px,
                               palette::quiet_text,
                               TextAlign::left});

@@ -46,7 +46,8 @@ std::vector<PieceLook> looks(const Scene& scene, const Plan& plan, const Report&
     return looks;
 }
 
-void draw_pieces(std::vector<Mark>& marks, std::vector<PieceLook>& looks, LabelPlaces& places, double scale) {
+/// Where each piece's number stands; its marks take the size that leaves it room.
+std::vector<LabelPlace> place_numbers(std::vector<PieceLook>& looks, LabelPlaces& places, double scale) {
     std::vector<LabelPlace> numbers(looks.size());
     std::vector<std::size_t> too_small;
     for (std::size_t i = 0; i < looks.size(); ++i) {
@@ -60,11 +61,13 @@ void draw_pieces(std::vector<Mark>& marks, std::vector<PieceLook>& looks, LabelP
         }
     }
     for (const std::size_t i : too_small) numbers[i] = places.beside(i, number_size(looks[i], scale), scale);
+    return numbers;
+}
 
+void draw_pieces(std::vector<Mark>& marks, const std::vector<PieceLook>& looks, double scale) {
     for (const PieceLook& look : looks) draw_halo(marks, look, scale);
     for (const PieceLook& look : looks) draw_body(marks, look, scale);
     for (const PieceLook& look : looks) draw_choice(marks, look, scale);
-    for (std::size_t i = 0; i < looks.size(); ++i) draw_number(marks, looks[i], numbers[i], scale);
 }
 
 /// The end of the path that is farther from the trunk.
@@ -127,20 +130,22 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
     std::vector<Polygon> outlines;
     for (const PieceLook& look : pieces) outlines.push_back(look.corners_px);
     LabelPlaces places(outlines, wood_px(camera, tree), camera.view);
-    draw_pieces(marks, pieces, places, options.scale);
+    const std::vector<LabelPlace> numbers = place_numbers(pieces, places, options.scale);
+    draw_pieces(marks, pieces, options.scale);
     draw_branch_names(marks, plan.tree, camera, places, options.scale);
     draw_chosen_wood(marks, plan.tree, tree, camera, options);
 
-    if (options.finding && *options.finding < report.findings.size()) {
-        const Finding& finding = report.findings[*options.finding];
+    const bool has_finding = options.finding && *options.finding < report.findings.size();
+    const Finding* finding = has_finding ? &report.findings[*options.finding] : nullptr;
+    for (std::size_t i = 0; i < pieces.size(); ++i) draw_plate(marks, pieces[i], numbers[i], options.scale);
+    if (finding) {
         std::vector<Vec2> where_px;
-        for (const Vec2 place : finding.where_mm) where_px.push_back(to_px(camera, place));
+        for (const Vec2 place : finding->where_mm) where_px.push_back(to_px(camera, place));
         draw_finding(marks, where_px, options.scale);
-        append(marks, rulers(camera, unit, options.scale));
-        if (options.lens) append(marks, lens(scene, plan, report, finding, camera, options.scale));
-    } else {
-        append(marks, rulers(camera, unit, options.scale));
     }
+    for (std::size_t i = 0; i < pieces.size(); ++i) draw_number(marks, pieces[i], numbers[i].at, options.scale);
+    append(marks, rulers(camera, unit, options.scale));
+    if (finding && options.lens) append(marks, lens(scene, plan, report, *finding, camera, options.scale));
     return drawing;
 }
 

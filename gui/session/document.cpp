@@ -77,7 +77,11 @@ Result<Done> Document::start_new() {
 
 Result<Done> Document::save(const std::string& path) {
     assert(!path.empty());
-    const Result<Done> done = files_.save(path, write_plan(scene()));
+    const std::string text = write_plan(scene());
+    if (text.size() > largest_file_bytes)  // it could not be opened again
+        return Problem{"The plan would make a file of more than 16 MiB.", "Nothing was written; the plan stays open.",
+                       "Throw away plans or pieces that are not needed."};
+    const Result<Done> done = files_.save(path, text);
     if (!done) return done;
     const std::string was = std::exchange(path_, path);
     saved_ = scene();

@@ -148,7 +148,7 @@ std::vector<ChallengeSentence> challenge_words(const Challenge& challenge) {
         words.push_back({"Bonus", number_in_words(bonus.points) + (bonus.points == 1 ? " point " : " points ") +
                                       std::visit(BonusWords{challenge}, bonus.for_what) + "."});
     words.push_back({"Measuring", measuring(challenge)});
-    words.push_back({"Names", kinds_words(challenge)});
+    words.push_back({"Names", kinds_words(challenge) + " A ? beside a number is a close call: nearly a right angle."});
     words.push_back({"Nearness", "Within " + length_in_words(challenge.tolerance_mm, challenge.units, Rounding::up) +
                                      ", two things touch."});
     return words;

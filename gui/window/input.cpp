@@ -89,13 +89,10 @@ bool Input::take(const SDL_Event& event, double pixels_per_point) {
             wheel_ = event.wheel.preciseY;
             io.MouseWheel = static_cast<float>(wheel_);
             return true;
-        case SDL_TEXTINPUT:
-            if (!swallow_letter_) io.AddInputCharactersUTF8(event.text.text);
-            return true;
+        case SDL_TEXTINPUT: io.AddInputCharactersUTF8(event.text.text); return true;
         case SDL_KEYDOWN:
         case SDL_KEYUP: {
             const SDL_Keysym& key = event.key.keysym;
-            swallow_letter_ = false;
             set_modifiers(io, key.mod);
             if (key.scancode < IM_ARRAYSIZE(io.KeysDown)) io.KeysDown[key.scancode] = event.type == SDL_KEYDOWN;
             if (event.type == SDL_KEYDOWN) keys_.push_back({key.sym, io.KeyCtrl, io.KeyShift});

@@ -30,9 +30,6 @@ public:
     /// its own. `pixels_per_point`: of the window, where the system counts in larger points.
     void take(std::deque<SDL_Event>& events, double pixels_per_point);
 
-    /// The letter of a key that was used up as a command is not to be typed into what it opened.
-    void swallow_letter() { swallow_letter_ = true; }
-
     /// Of this frame.
     const std::vector<KeyPress>& keys() const { return keys_; }
     double wheel() const { return wheel_; }
@@ -46,7 +43,6 @@ private:
     std::vector<KeyPress> keys_;
     double wheel_ = 0;
     bool second_finger_ = false;
-    bool swallow_letter_ = false;
     std::set<SDL_FingerID> fingers_;
 };
 

@@ -151,7 +151,6 @@ void Window::follow_key(const KeyPress& press) {
     }
     if (const auto action = action_of(press)) {
         widgets_.use_keys(true);
-        input_->swallow_letter();
         commands_.push_back(Press{*action});
     }
 }
@@ -162,9 +161,9 @@ void Window::perform_all() {
     for (const Command& command : commands) session_.perform(command);
 }
 
-Result<std::string> Window::picture() const {
-    return png_of_pixels(screen_.width_px(), screen_.height_px(), screen_.pixels(palette::desk));
-}
+std::vector<std::uint8_t> Window::pixels() const { return screen_.pixels(palette::desk); }
+
+Result<std::string> Window::picture() const { return png_of_pixels(screen_.width_px(), screen_.height_px(), pixels()); }
 
 std::string window_title(const Session& session) {
     std::string title = session.scene().title.empty() ? "Boughwork" : session.scene().title;

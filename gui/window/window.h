@@ -41,7 +41,9 @@ public:
     const std::map<std::string, PixelBox>& places() const { return widgets_.places(); }
     const Widgets& widgets() const { return widgets_; }
     const Layout& layout() const { return layout_; }
-    /// What is seen, as the bytes of a PNG.
+    /// What is seen: red, green, blue, alpha a pixel, the top row first.
+    std::vector<std::uint8_t> pixels() const;
+    /// The same, as the bytes of a PNG.
     Result<std::string> picture() const;
 
 private:

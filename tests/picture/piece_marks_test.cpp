@@ -121,7 +121,7 @@ TEST_CASE("A piece that counts has its kind's fill, one ink outline and its numb
     const Fitted fit = fitted(l, 1);
     REQUIRE(fit.number_at);
     std::vector<Mark> number;
-    draw_number(number, l, {*fit.number_at, std::nullopt}, 1);
+    draw_number(number, l, *fit.number_at, 1);
     REQUIRE(number.size() == 1);  // no cross, no line
     CHECK(lies_in(box_of(texts(number, "17").at(0)), l.corners_px));
 }
@@ -136,13 +136,17 @@ TEST_CASE("A piece that does not count has no fill, a double outline and a cross
     for (const Vec2 corner : both[1].points) CHECK(contains(both[0].points, corner));
 
     std::vector<Mark> number;
-    draw_number(number, l, {{40, 20}, std::nullopt}, 1);
+    draw_number(number, l, {40, 20}, 1);
     const std::vector<Stroke> cross = ticks(number);
     REQUIRE(cross.size() == 2);
     CHECK(distance(middle(cross[0].points), middle(cross[1].points)) < 1e-9);
     CHECK(bounds(cross[0].points).low.x >= box_of(texts(number, "3").at(0)).high.x);
-    // Nothing but a plate of paper under both.
-    for (const Fill& plate : all<Fill>(number)) CHECK(plate.colour == palette::paper);
+
+    std::vector<Mark> below;
+    draw_plate(below, l, {{40, 20}, std::nullopt}, 1);
+    REQUIRE(fills(below, palette::paper).size() == 1);
+    CHECK(lies_in(box_of(texts(number, "3").at(0)), all<Fill>(below).at(0).corners));
+    for (const Stroke& stroke : cross) CHECK(lies_in(bounds(stroke.points), all<Fill>(below).at(0).corners));
 }
 
 TEST_CASE("A piece that is cut off has a broken link at its top besides") {
@@ -212,7 +216,7 @@ TEST_CASE("A number keeps clear of its piece's outline, arcs and ticks, at every
                 std::vector<Mark> marks;
                 draw_body(marks, l, 1);
                 std::vector<Mark> number;
-                draw_number(number, l, {*fit.number_at, std::nullopt}, 1);
+                draw_number(number, l, *fit.number_at, 1);
                 const Box box = box_of(all<Text>(number).at(0));
                 INFO("piece " << piece.number.value << " at " << zoom << " px a mm");
                 CHECK(lies_in(box, l.corners_px));

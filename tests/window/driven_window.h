@@ -153,6 +153,21 @@ public:
     }
     bool counts(int piece) { return report(piece).state == PieceState::counts; }
 
+    /// What is seen within the box, pixel by pixel.
+    std::vector<Colour> colours_in(const PixelBox& box) {
+        frames();
+        const std::vector<std::uint8_t> pixels = window_->pixels();
+        const auto width = static_cast<std::size_t>(window_->layout().page.width);
+        std::vector<Colour> colours;
+        for (auto y = static_cast<std::size_t>(box.y); y < static_cast<std::size_t>(box.y + box.height); ++y)
+            for (auto x = static_cast<std::size_t>(box.x); x < static_cast<std::size_t>(box.x + box.width); ++x) {
+                const std::uint8_t* pixel = &pixels[4 * (y * width + x)];
+                colours.push_back({pixel[0], pixel[1], pixel[2]});
+            }
+        return colours;
+    }
+    Colour colour_at(Vec2 place_px) { return colours_in({place_px.x, place_px.y, 1, 1}).front(); }
+
     void save_picture(const std::string& name) {
         frames();
         const auto picture = window_->picture();

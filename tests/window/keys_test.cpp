@@ -83,6 +83,22 @@ TEST_CASE("in a dialog Tab stays inside, and letters are typed, not commands") {
     CHECK(it.session().scene() == before);
 }
 
+TEST_CASE("the letter that opens a dialog is not typed into it") {
+    DrivenWindow it;
+    it.open_example();
+    it.type("a");
+    REQUIRE(it.session().dialog() == Dialog::make_a_piece);
+    it.type("5");
+    it.key(SDLK_TAB);
+    it.type("5");
+    it.key(SDLK_TAB);
+    it.type("5");
+    it.key(SDLK_RETURN);
+    REQUIRE(it.session().dialog() == Dialog::none);
+    const Length five = length_from_mm(50);
+    CHECK(std::get<Triangle>(it.session().scene().pieces.back().shape) == Triangle{{five, five, five}});
+}
+
 TEST_CASE("a menu opens, is gone through and closed by keys") {
     DrivenWindow it;
     it.open_example();

@@ -120,6 +120,9 @@ TEST_CASE("at every size and scale the dialogs are whole") {
     it.key(SDLK_o, KMOD_LCTRL);
     it.click("file broken.bough.json");
     look_at(it, size.name() + "refused");
+    it.click("never mind");
+    REQUIRE(it.session().problem());
+    look_at(it, size.name() + "refused_on_the_page");
 }
 
 TEST_CASE("the ready challenges and an empty tree are whole too") {
@@ -135,4 +138,42 @@ TEST_CASE("the ready challenges and an empty tree are whole too") {
     nothing_overlaps(it);
     it.click("challenge");
     look_at(it, size.name() + scene + "_challenge");
+}
+
+TEST_CASE("what is drawn wears the colours of the palette") {
+    DrivenWindow it;
+    it.open_example();
+    const auto inside = [&](int piece) {  // beside number and marks, near the second corner
+        const Hung& hung = *find_hung(it.session().plan(), {piece});
+        const std::vector<Vec2> corners = corners_mm(find_piece(it.session().scene(), {piece})->shape, hung.pose);
+        const Vec2 middle_mm = centroid(corners);
+        return it.px(middle_mm + 0.6 * (corners[1] - middle_mm));
+    };
+    CHECK(it.colour_at(inside(1)) == palette::right);
+    CHECK(it.colour_at(inside(2)) == palette::acute);
+    CHECK(it.colour_at(inside(5)) == palette::obtuse);
+    CHECK(it.colour_at(it.px({0, 200})) == palette::trunk);
+    CHECK(it.colour_at(it.px({150, 225})) == palette::wood);
+    CHECK(it.colour_at({5, 5}) == palette::desk);
+
+    it.wish(Hang{{2}, {.at_mm = {-300, 250}}});
+    CHECK(it.colour_at(inside(2)) == palette::paper);
+}
+
+TEST_CASE("the referee's sentence is seen, short or long") {
+    DrivenWindow it;
+    it.open_example();
+    const auto letters = [&](Colour colour) {
+        const PixelBox box = inset(it.window().layout().referee, it.window().layout().px(6));
+        const std::vector<Colour> seen = it.colours_in({box.x, box.y, box.width / 2, box.height});
+        return std::count(seen.begin(), seen.end(), colour);
+    };
+    CHECK(letters(palette::ink) > 200);
+    CHECK(letters(palette::unmet) == 0);
+    it.files.contents["/fair/broken.bough.json"] = "{ oops";
+    it.perform(OpenFile{"/fair/broken.bough.json"});
+    CHECK(letters(palette::unmet) > 200);
+    const std::string far = "/fair/" + std::string(300, 'x') + "/a_plan_that_is_not_there.bough.json";
+    it.perform(OpenFile{far});
+    CHECK(letters(palette::unmet) > 200);
 }

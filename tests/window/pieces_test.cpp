@@ -3,6 +3,7 @@
 #include "engine/storage/plan_file.h"
 #include "gui/window/challenge_words.h"
 #include "gui/window/picture_cards.h"
+#include "gui/window/pointed_pieces.h"
 #include "gui/window/referee_panel.h"
 #include "tests/window/driven_window.h"
 
@@ -88,6 +89,27 @@ TEST_CASE("a card of a line shows which pieces it is about, until it is pressed 
     it.save_picture("pieces_pointed_at");
     it.click("card right");
     CHECK_FALSE(it.session().pointed_line());
+}
+
+TEST_CASE("the pieces that a card is about are those that count for its line") {
+    DrivenWindow it;
+    it.open_example();
+    const auto pieces_of = [&](const std::string& card) {
+        it.click("card " + card);
+        std::vector<int> numbers;
+        for (const PieceNumber piece : pointed_pieces(it.session())) numbers.push_back(piece.value);
+        return numbers;
+    };
+    // Of the sides in the example: 100, 80, 60 and 80, 100, 60 are right; 110, 65, 65 and 110, 150, 75 and
+    // 100, 60, 60 obtuse; pieces 1 and 9 are alike.
+    CHECK(pieces_of("right") == std::vector<int>{1, 9});
+    CHECK(pieces_of("obtuse") == std::vector<int>{3, 5, 10});
+    CHECK(pieces_of("isosceles share") == std::vector<int>{2, 3, 7, 10, 11});
+    CHECK(pieces_of("no two alike") == std::vector<int>{1, 2, 3, 4, 5, 6, 7, 10, 11});
+    CHECK(pieces_of("pieces") == std::vector<int>{1, 2, 3, 4, 5, 6, 7, 9, 10, 11});
+    CHECK(pieces_of("sheets").empty());
+    it.wish(Hang{{9}, {.at_mm = {-300, 250}}});
+    CHECK(pieces_of("right") == std::vector<int>{1});
 }
 
 TEST_CASE("a card of a family leads to its first finding, and counts the pieces that keep it") {
