@@ -5,6 +5,7 @@
 // 1/16 in = 3175 of them, so typed decimals and sixteenths never meet a binary fraction.
 // Places in the plan are not lengths of paper: they are doubles in millimetres (vec.h).
 
+#include <compare>
 #include <cstdint>
 
 namespace boughwork {
