@@ -133,6 +133,12 @@ TEST_CASE("An outline must be convex, clockwise and without a straight corner") 
     CHECK_FALSE(is_possible(outline({})));
 }
 
+TEST_CASE("A refused outline names the corner that is wrong") {
+    const auto found = [](std::initializer_list<Vec2> corners) { return possible(outline(corners)).problem().found; };
+    CHECK(found({{0, 0}, {20, 0}, {40, 0}, {40, -30}, {0, -30}}).find("orner 2") != std::string::npos);
+    CHECK(found({{0, 0}, {40, 0}, {40, -30}, {20, -10}, {0, -30}}).find("orner 4") != std::string::npos);
+}
+
 TEST_CASE("A nearly straight corner is decided to the last half-micrometre") {
     CHECK(is_possible(outline({{0, 0}, {20, 0.0005}, {40, 0}, {40, -30}, {0, -30}})));
     CHECK_FALSE(is_possible(outline({{0, 0}, {20, -0.0005}, {40, 0}, {40, -30}, {0, -30}})));

@@ -126,6 +126,19 @@ TEST_CASE("A piece that counts has its kind's fill, one ink outline and its numb
     CHECK(lies_in(box_of(texts(number, "17").at(0)), l.corners_px));
 }
 
+TEST_CASE("A close call has a question mark behind its number, with room for it") {
+    const Piece near = triangle(15, 95, 80, 50);  // 90.9 degrees, by the cosine rule
+    const Piece plain = triangle(15, 100, 80, 60);
+    const auto written = [](const Piece& piece) {
+        std::vector<Mark> number;
+        draw_number(number, look(piece, report_on(piece)), {0, 0}, 1);
+        return all<Text>(number).at(0).words;
+    };
+    CHECK(written(near) == "15?");
+    CHECK(written(plain) == "15");
+    CHECK(number_size(look(near, report_on(near)), 1).x > number_size(look(plain, report_on(plain)), 1).x);
+}
+
 TEST_CASE("A piece that does not count has no fill, a double outline and a cross beside its number") {
     const Piece piece = triangle(3, 100, 80, 60);
     const PieceLook l = look(piece, report_on(piece, PieceState::does_not_count, {Rule::ground}));

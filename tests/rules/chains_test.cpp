@@ -66,6 +66,20 @@ TEST_CASE("Only branches hold pieces where the depth limit is 1, as it is unless
     CHECK(counts(plan.check(), 3));
 }
 
+TEST_CASE("A piece that is too deep is told how deep it is, and what is allowed") {
+    SceneBuilder plan = with_banner();
+    plan.hang_from(1, 3, rectangle(2, 80, 30), {.from_mm = 10});
+    plan.hang_from(2, 3, rectangle(3, 60, 30), {.from_mm = 10});
+    plan.challenge().depth_limit = 1;
+    CHECK(contains(finding(plan.check(), Rule::too_deep, {2}).says, "branches only"));
+    CHECK(finding(plan.check(), Rule::too_deep, {3}).amount == 3);
+    CHECK(finding(plan.check(), Rule::too_deep, {3}).unit == AmountIn::count);
+    plan.challenge().depth_limit = 2;
+    const std::string says = finding(plan.check(), Rule::too_deep, {3}).says;
+    CHECK_FALSE(contains(says, "branches only"));
+    CHECK(contains(says, "2"));
+}
+
 TEST_CASE("A piece hangs from a side that looks sideways") {
     SceneBuilder plan = with_banner();
     plan.hang_from(1, 2, triangle(2, 40, 30, 30), {.from_mm = 5});

@@ -116,6 +116,26 @@ TEST_CASE("A piece too near to the trunk is moved along its branch") {
     CHECK(mended.remedy.move_mm.y == Approx(0).margin(0.01));
 }
 
+TEST_CASE("A piece that nothing holds is moved straight off the ground and the trunk") {
+    SceneBuilder plan = SceneBuilder().hang(rectangle(1, 40, 30), {.at_mm = {100, 26.8}});
+    plan.hang(rectangle(2, 40, 30), {.at_mm = {20.8, 300}}).hang(rectangle(3, 40, 30), {.at_mm = {-58.5, 300}});
+    plan.tree().trunk = {.x_mm = 0, .height_mm = 500, .base_width_mm = 40, .top_width_mm = 40};
+    const auto move = [&](Rule rule, int number) { return mend(plan, rule, {number}).remedy.move_mm; };
+    CHECK(distance(move(Rule::ground, 1), {0, 4.3}) < 1e-3);  // It was 3.2 mm below, and 1.1 is needed.
+    CHECK(distance(move(Rule::trunk, 2), {0.3, 0}) < 1e-3);
+    CHECK(distance(move(Rule::trunk, 3), {-2.6, 0}) < 1e-3);  // It was 1.5 mm inside.
+}
+
+TEST_CASE("A loose piece is hung at the nearest free place along the branch") {
+    // Above it hangs piece 1, from 100 to 160; to the right of that it is nearer than to the left.
+    SceneBuilder plan = with_level_branch().hang(rectangle(1, 60, 30), under(100));
+    const Piece loose = rectangle(2, 40, 30);
+    const Mended mended = mend(plan.hang(loose, {.at_mm = {125, 360}}), Rule::held_by_nothing, {2});
+    CHECK(counts(mended.report, 1));
+    CHECK(counts(mended.report, 2));
+    CHECK(mended.after.side_of(2, 1).from.x == Approx(161.1).epsilon(1e-3));
+}
+
 TEST_CASE("A piece just below its branch is lifted to it") {
     const Mended mended =
         mend(with_level_branch().hang(rectangle(1, 40, 30), under(100, 4)), Rule::held_by_nothing, {1});
