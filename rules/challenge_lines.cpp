@@ -99,8 +99,8 @@ struct CriterionLine {
     ChallengeLine operator()(const KindAppears& asked) const {
         const auto have = static_cast<long long>(of_kind(asked.kind).size());
         const std::string kind = name_of(asked.kind);
-        return line("at least " + std::to_string(asked.at_least) + " " + kind, have >= asked.at_least,
-                    static_cast<double>(have), asked.at_least,
+        return line("at least " + counted(asked.at_least, kind + " triangle", kind + " triangles"),
+                    have >= asked.at_least, static_cast<double>(have), asked.at_least,
                     kind + ": " + std::to_string(have) + "; " + std::to_string(asked.at_least) + " needed");
     }
 
@@ -130,8 +130,8 @@ struct CriterionLine {
         const std::string what = by_points ? " points" : "";
         const std::string needed = asked.at_most ? "at most " + number_in_words(need_shown) + " allowed"
                                                  : number_in_words(need_shown) + " needed";
-        return line(bound + per_cent + " " + kind + (by_points ? ", by points" : ", by number"), met, have_shown,
-                    need_shown,
+        return line(bound + per_cent + " " + kind + " triangles" + (by_points ? ", by points" : ", by number"), met,
+                    have_shown, need_shown,
                     all == 0 ? kind + ": no triangle counts yet; " + bound + per_cent
                              : kind + ": " + number_in_words(have_shown) + " of " + number_in_words(shown(all)) + what +
                                    "; " + needed);

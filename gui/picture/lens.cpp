@@ -20,6 +20,7 @@ namespace {
 
 constexpr double radius_px = 96;
 constexpr double handle_length_px = 54;
+constexpr double rim_px = 6;
 constexpr double shown_share = 1.1;   // of the radius, for the gap that is to be seen
 constexpr double least_shown_mm = 5;  // a lens on a tenth of a millimetre would show nothing around it
 constexpr double beside_px = 22;      // from the gap that is there to the gap that is allowed
@@ -211,8 +212,9 @@ std::vector<Mark> lens(const Scene& scene, const Plan& plan, const Report& repor
     const std::optional<Allowed> asks = allowed(finding);
 
     const std::vector<SeenPiece> pieces = hung_pieces(scene, plan, report, finding);
-    const double radius = radius_px * scale;
     const Vec2 slip_px = asks ? slip_size(scale) + Vec2{0, 2 * below_rim_px * scale} : Vec2{};
+    const double radius = std::min(radius_px * scale, 0.5 * (camera.view.height - slip_px.y) - rim_px * scale);
+    if (radius <= 0) return marks;
     const Vec2 centre = lens_centre(pieces, target, camera, radius, slip_px);
     const double shown_mm =
         std::max({distance(finding.where_mm.front(), finding.where_mm.back()), tolerance_mm, least_shown_mm});
@@ -244,7 +246,7 @@ std::vector<Mark> lens(const Scene& scene, const Plan& plan, const Report& repor
         const Vec2 start = b.from + beside_px * scale * b.beside;
         draw_bar(marks, start, start + tolerance_mm * through.px_per_mm * b.way, palette::ink, scale);
     }
-    marks.push_back(Stroke{rim, palette::ink, 6 * scale, true});
+    marks.push_back(Stroke{rim, palette::ink, rim_px * scale, true});
     if (asks) draw_slip(marks, centre + Vec2{0, radius + below_rim_px * scale}, *asks, scale);
     return marks;
 }

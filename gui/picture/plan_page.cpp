@@ -2,10 +2,8 @@
 #include "gui/picture/plan_page.h"
 
 #include <algorithm>
-#include <cassert>
 
-#include "engine/geometry/shape.h"
-#include "engine/geometry/tree_shape.h"
+#include "engine/geometry/extent.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/plan_picture.h"
 #include "gui/picture/report_words.h"
@@ -19,26 +17,6 @@ constexpr double page_height = 800;
 constexpr double margin = 28;
 constexpr double head_height = 76;
 constexpr double foot_height = 80;
-
-void widen(Box& box, const Polygon& outline) {
-    for (const Vec2 corner : outline) {
-        box.low = {std::min(box.low.x, corner.x), std::min(box.low.y, corner.y)};
-        box.high = {std::max(box.high.x, corner.x), std::max(box.high.y, corner.y)};
-    }
-}
-
-/// Everything that stands or hangs, and a strip of ground.
-Box everything(const Scene& scene, const Plan& plan) {
-    const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
-    Box box = bounds(tree.trunk);
-    for (const BranchShape& branch : tree.branches) widen(box, branch.outline);
-    for (const Hung& hung : plan.hung) {
-        const Piece* piece = find_piece(scene, hung.piece);
-        assert(piece && "a plan hangs pieces of its scene");
-        widen(box, posed(piece->shape, hung.pose).outline);
-    }
-    return box;
-}
 
 /// One line of at most so many letters.
 std::string one_line(const std::string& words, std::size_t most_letters) {
@@ -66,7 +44,7 @@ std::string question_marks_words(const Report& report) {
 Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
     const PixelBox panel{margin, head_height, page_width - 2 * margin, page_height - head_height - foot_height};
     const PixelBox view = paper_within(panel, 1);
-    const Box box = everything(scene, plan);
+    const Box box = extent_mm(scene, plan);
     constexpr double around_px = 36;
     Camera camera = showing(box, view, around_px);
     // The window's least zoom does not bind a page: everything must be on it.

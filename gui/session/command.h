@@ -74,14 +74,14 @@ struct Grab {
     Vec2 at_mm;
 };
 /// The hand is there now. `free`: no snapping (a piece held apart from every branch by will).
+/// Off the paper a piece does not hang.
 struct HoldAt {
     Vec2 at_mm;
     bool free = false;
+    bool on_paper = true;
 };
-/// Let go: what was seen is recorded. Over the envelope: the piece goes back there.
-struct LetGo {
-    bool over_envelope = false;
-};
+/// Let go: what was seen is recorded.
+struct LetGo {};
 /// Escape: as if nothing had been grabbed.
 struct CancelHold {};
 struct OpenFile {

@@ -9,6 +9,7 @@
 #include "engine/geometry/shape.h"
 #include "gui/session/chain.h"
 #include "gui/session/pulling.h"
+#include "gui/session/work.h"
 
 namespace boughwork {
 namespace {
@@ -51,7 +52,7 @@ Held snapped(const Scene& scene, Held held, const Piece& piece, double reach_mm)
     held.ghost.reset();
     const Plan& plan = current_plan(scene);
     const Hung* hung = find_hung(plan, piece.number);
-    if (held.free || (hung && hung->pose == held.pose)) return held;
+    if (held.free || !held.on_paper || (hung && hung->pose == held.pose)) return held;
     constexpr double any_distance = std::numeric_limits<double>::infinity();
     const std::vector<Snap> places =
         snaps(scene, plan, held.before, piece.number, held.pose, any_distance, held.by_side);
@@ -78,10 +79,11 @@ std::optional<Held> grabbed(const Scene& scene, const Report& report, const Pick
     return held;
 }
 
-Held held_at(const Scene& scene, Held held, Vec2 at_mm, bool free, double reach_mm) {
-    held.pose = shifted(held.pose, at_mm - held.at_mm);
-    held.at_mm = at_mm;
-    held.free = free;
+Held held_at(const Scene& scene, Held held, const HoldAt& hand, double reach_mm) {
+    held.pose = shifted(held.pose, hand.at_mm - held.at_mm);
+    held.at_mm = hand.at_mm;
+    held.free = hand.free;
+    held.on_paper = hand.on_paper;
     const Piece* piece = held_piece(scene, held);
     return piece ? snapped(scene, std::move(held), *piece, reach_mm) : held;
 }
@@ -119,6 +121,8 @@ std::vector<Edit> wishes_of(const Scene& scene, const Held& held) {
     if (const Piece* piece = held_piece(scene, held)) {
         const Pose& pose = held.ghost ? held.ghost->pose : held.pose;
         const Hung* hung = find_hung(plan, piece->number);
+        if (!held.on_paper)
+            return hung ? std::vector<Edit>{taken_down(held.before, piece->number)} : std::vector<Edit>{};
         if (hung && hung->pose == pose) return {};
         return hung_with_chain(plan, held.before, piece->number, pose);
     }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/edit.h"
+#include "gui/session/command.h"
 #include "gui/session/picking.h"
 #include "rules/report.h"
 #include "rules/snap.h"
@@ -22,6 +23,7 @@ struct Held {
     std::optional<Snap> ghost;   ///< Where it would hang; its pose is the preview's.
     std::optional<int> by_side;  ///< Chosen by "next side" while held.
     bool free = false;           ///< Held apart from every branch by will.
+    bool on_paper = true;        ///< Off it a piece hangs from nothing: it is back in the envelope.
     Report before;               ///< The verdict when it was grabbed: what hangs from what.
 };
 
@@ -35,7 +37,7 @@ inline constexpr double snap_reach_px = 40;
 std::optional<Held> grabbed(const Scene& scene, const Report& report, const Picked& what, Vec2 at_mm);
 
 /// The hand is there now. `scene` is the one that was there when it took hold, here and below.
-Held held_at(const Scene& scene, Held held, Vec2 at_mm, bool free, double reach_mm);
+Held held_at(const Scene& scene, Held held, const HoldAt& hand, double reach_mm);
 /// A held piece by its next side, or as its mirror image; where it would hang if it would, else
 /// turned in the hand.
 Held held_by_next_side(const Scene& scene, Held held, double reach_mm);

@@ -33,10 +33,10 @@ struct Session::Performer {
 
     void operator()(const HoldAt& at) const {
         if (!session.held_) return;
-        session.hold(held_at(session.document_.scene(), *session.held_, at.at_mm, at.free, session.reach_mm()));
+        session.hold(held_at(session.document_.scene(), *session.held_, at, session.reach_mm()));
     }
 
-    void operator()(const LetGo& let_go) const { session.let_go(let_go.over_envelope); }
+    void operator()(const LetGo&) const { session.let_go(); }
     void operator()(const CancelHold&) const { session.drop_hold(); }
     void operator()(const OpenFile& file) const { session.open(file.path); }
     void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }

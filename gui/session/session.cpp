@@ -4,8 +4,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "engine/geometry/shape.h"
-#include "engine/geometry/tree_shape.h"
+#include "engine/geometry/extent.h"
 #include "gui/session/chain.h"
 #include "gui/session/work.h"
 
@@ -14,23 +13,6 @@ namespace {
 
 /// So that the outermost lines do not lie on the edge of the view.
 constexpr double margin_px = 24;
-
-void widen(Box& box, const Polygon& by) {
-    const Box other = bounds(by);
-    box.low = {std::min(box.low.x, other.low.x), std::min(box.low.y, other.low.y)};
-    box.high = {std::max(box.high.x, other.high.x), std::max(box.high.y, other.high.y)};
-}
-
-/// All that is drawn of the current plan, down to the ground.
-Box all_of(const Scene& scene) {
-    const Plan& plan = current_plan(scene);
-    const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
-    Box box = bounds(tree.trunk);
-    for (const BranchShape& branch : tree.branches) widen(box, branch.outline);
-    for (const Hung& hung : plan.hung)
-        if (const Piece* piece = find_piece(scene, hung.piece)) widen(box, posed(piece->shape, hung.pose).outline);
-    return box;
-}
 
 }  // namespace
 
@@ -62,7 +44,7 @@ void Session::set_view(const PixelBox& view) {
     if (first) show_all();
 }
 
-void Session::show_all() { camera_ = showing(all_of(scene()), camera_.view, margin_px); }
+void Session::show_all() { camera_ = showing(extent_mm(scene(), plan()), camera_.view, margin_px); }
 
 void Session::look_again(std::optional<PieceNumber> about) {
     if (!is_there(scene(), chosen_)) chosen_ = {};
@@ -114,15 +96,8 @@ void Session::drop_hold() {
     look_again();
 }
 
-void Session::let_go(bool over_envelope) {
+void Session::let_go() {
     if (!held_) return;
-    const auto* piece = std::get_if<PickedPiece>(&held_->what);
-    if (piece && over_envelope) {
-        const TakeDown down = taken_down(held_->before, piece->piece);
-        drop_hold();
-        if (find_hung(plan(), down.pieces.front())) wish({down});
-        return;
-    }
     if (preview_) {
         const std::vector<Edit> edits = wishes_of(document_.scene(), *held_);
         document_.record(*preview_, edits.empty() ? "" : in_words(edits.front()), chosen_piece());

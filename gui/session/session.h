@@ -81,7 +81,7 @@ private:
     void travel(bool back);
 
     void hold(Held held);
-    void let_go(bool over_envelope);
+    void let_go();
     void drop_hold();
     double reach_mm() const;
 

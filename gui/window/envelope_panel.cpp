@@ -110,16 +110,9 @@ void EnvelopePanel::follow_hand(const Session& session, const Layout& layout, Pi
         widgets.scroll_by(-by.y);
     }
     if (taken_ != piece) return;
-    if (touch.held && by != Vec2{}) commands.push_back(HoldAt{to_mm(camera, pointer), widgets.shift_down()});
-    if (touch.ended) {
-        if (contains(layout.envelope, pointer)) {
-            commands.push_back(LetGo{.over_envelope = true});
-        } else if (contains(layout.paper, pointer)) {
-            commands.push_back(LetGo{});
-        } else {
-            commands.push_back(CancelHold{});
-        }
-    }
+    const bool on_paper = contains(layout.paper, pointer);
+    if (by != Vec2{}) commands.push_back(HoldAt{to_mm(camera, pointer), widgets.shift_down(), on_paper});
+    if (touch.ended) commands.push_back(LetGo{});
 }
 
 }  // namespace boughwork

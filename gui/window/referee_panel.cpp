@@ -23,6 +23,11 @@ std::string way_out_words(const Report& report, const Finding& finding) {
     return "";
 }
 
+/// "2.1 cm left", and of which piece where there is a doubt.
+std::string fix_words(const Finding& finding, const Remedy& remedy) {
+    return "fix: " + (finding.pieces.size() > 1 ? in_words(remedy.piece) + ", " : "") + remedy.says;
+}
+
 std::string calm_words(const Session& session) {
     const Report& report = session.report();
     if (session.plan().tree.branches.empty())
@@ -65,7 +70,8 @@ double draw_buttons(const Session& session, const PixelBox& box, Widgets& widget
     };
     const std::string count = std::to_string(session.report().findings.size());
     place(Action::next_finding, "next " + std::to_string(session.finding_index() + 1) + " of " + count, Tone::quiet);
-    if (session.finding_remedy()) place(Action::fix_finding, "fix: " + session.finding_remedy()->says, Tone::strong);
+    if (const auto& remedy = session.finding_remedy())
+        place(Action::fix_finding, fix_words(*session.finding(), *remedy), Tone::strong);
     place(Action::show_finding, session.lens() ? "hide" : "show", Tone::quiet);
     return button.x;
 }

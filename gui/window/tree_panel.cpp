@@ -58,6 +58,10 @@ void TreePanel::follow_hand(const Session& session, const Layout& layout, const 
     }
     if (!touch.held && !touch.ended) return;
 
+    const auto hand_at = [&](Vec2 at_px) {
+        const bool on_paper = contains(layout.paper, at_px) || !std::holds_alternative<PickedPiece>(under_hand_);
+        return HoldAt{to_mm(camera, at_px), widgets.shift_down(), on_paper};
+    };
     const bool was_moving = hand_.moving();
     const Vec2 by = hand_.move_to(pointer, layout.scale);
     const bool pans =
@@ -67,9 +71,9 @@ void TreePanel::follow_hand(const Session& session, const Layout& layout, const 
     } else if (hand_.moving() && !was_moving) {
         holding_ = true;
         commands.push_back(Grab{under_hand_, to_mm(camera, hand_.pressed_at_px())});
-        commands.push_back(HoldAt{to_mm(camera, pointer), widgets.shift_down()});
+        commands.push_back(hand_at(pointer));
     } else if (holding_ && session.held() && by != Vec2{}) {
-        commands.push_back(HoldAt{to_mm(camera, pointer), widgets.shift_down()});
+        commands.push_back(hand_at(pointer));
     }
 
     if (!touch.ended) return;
@@ -80,7 +84,7 @@ void TreePanel::follow_hand(const Session& session, const Layout& layout, const 
         if (piece && !over_envelope && !contains(layout.paper, pointer)) {
             commands.push_back(CancelHold{});  // there is nothing to lie on
         } else {
-            commands.push_back(LetGo{over_envelope});
+            commands.push_back(LetGo{});
         }
         holding_ = false;
     }

@@ -5,8 +5,13 @@
 #include <catch2/catch.hpp>
 #include <random>
 
+#include "tests/engine/all_differences.h"
+
 namespace boughwork {
 namespace {
+
+using testing::hull;
+using testing::signed_distance_by_differences;
 
 constexpr double t = 1;  // The tolerance of these tests, in mm.
 
@@ -26,46 +31,6 @@ Polygon turned_about(Polygon polygon, Vec2 about, double deg) {
 
 /// A square of side 10 on its corner; the left-most corner is at `left`.
 Polygon diamond(Vec2 left) { return turned_about(rectangle(left.x, left.y, left.x + 10, left.y + 10), left, -45); }
-
-/// The convex hull, counter-clockwise (Andrew's monotone chain).
-Polygon hull(std::vector<Vec2> points) {
-    std::sort(points.begin(), points.end(), [](Vec2 a, Vec2 b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
-    Polygon found;
-    for (int half = 0; half < 2; ++half) {
-        const std::size_t start = found.size();
-        for (const Vec2 p : points) {
-            while (found.size() >= start + 2 && cross(found.back() - found[found.size() - 2], p - found.back()) <= 0)
-                found.pop_back();
-            found.push_back(p);
-        }
-        found.pop_back();
-        std::reverse(points.begin(), points.end());
-    }
-    return found;
-}
-
-double distance_to(Vec2 p, const Segment& s) {
-    const Vec2 along = s.to - s.from;
-    const double share = std::fmin(1, std::fmax(0, dot(p - s.from, along) / dot(along, along)));
-    return distance(p, s.from + share * along);
-}
-
-/// The rulebook's signed distance, from its definition: shapes touch when one is shifted by a point on
-/// the border of the set of all differences, so the distance of the origin from that border is asked.
-double signed_distance_by_differences(const Polygon& a, const Polygon& b) {
-    std::vector<Vec2> differences;
-    for (const Vec2 p : a)
-        for (const Vec2 q : b) differences.push_back(p - q);
-    const Polygon all = hull(differences);
-    double nearest = 1e300;
-    bool inside = true;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const Segment edge = side(all, i);
-        nearest = std::fmin(nearest, distance_to({0, 0}, edge));
-        inside = inside && cross(edge.to - edge.from, -edge.from) > 0;
-    }
-    return inside ? -nearest : nearest;
-}
 
 Polygon random_convex(std::mt19937& dice) {
     std::uniform_real_distribution<double> place(0, 60);

@@ -7,43 +7,11 @@
 
 #include "engine/geometry/interval.h"
 #include "engine/geometry/tolerance.h"
+#include "tests/engine/all_differences.h"
 #include "tests/rules/random_scene.h"
 
 namespace boughwork::testing {
 namespace {
-
-Polygon hull(std::vector<Vec2> points) {
-    std::sort(points.begin(), points.end(), [](Vec2 a, Vec2 b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
-    Polygon found;
-    for (int half = 0; half < 2; ++half) {
-        const std::size_t start = found.size();
-        for (const Vec2 p : points) {
-            while (found.size() >= start + 2 && cross(found.back() - found[found.size() - 2], p - found.back()) <= 0)
-                found.pop_back();
-            found.push_back(p);
-        }
-        found.pop_back();
-        std::reverse(points.begin(), points.end());
-    }
-    return found;
-}
-
-double signed_distance(const Polygon& a, const Polygon& b) {
-    std::vector<Vec2> differences;
-    for (const Vec2 p : a)
-        for (const Vec2 q : b) differences.push_back(p - q);
-    const Polygon all = hull(differences);
-    double nearest = 1e300;
-    bool inside = true;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const Segment edge = side(all, i);
-        const Vec2 along = edge.to - edge.from;
-        const double share = std::fmin(1, std::fmax(0, dot(-edge.from, along) / dot(along, along)));
-        nearest = std::fmin(nearest, length(edge.from + share * along));
-        inside = inside && cross(along, -edge.from) > 0;
-    }
-    return inside ? -nearest : nearest;
-}
 
 /// Something to hang from: a span (no piece), or a side of a piece.
 struct Support {
@@ -164,7 +132,7 @@ private:
     double to_branch(const Judged& hung, std::size_t branch) const {
         double nearest = 1e300;
         for (const Polygon& run : tree_.branches[branch].runs)
-            nearest = std::fmin(nearest, signed_distance(run, hung.shape.outline));
+            nearest = std::fmin(nearest, signed_distance_by_differences(run, hung.shape.outline));
         return nearest;
     }
 
@@ -192,7 +160,7 @@ private:
             for (std::size_t b = 0; b < tree_.branches.size(); ++b) branch = std::fmin(branch, to_branch(hung, b));
             bool near_a_hanging_one = false;
             for (const Judged& other : pieces_)
-                if (other.hangs() && signed_distance(other.shape.outline, hung.shape.outline) <= t_)
+                if (other.hangs() && signed_distance_by_differences(other.shape.outline, hung.shape.outline) <= t_)
                     near_a_hanging_one = true;
             if (runs_past(hung, supports))
                 hung.broken.insert(Rule::runs_past_the_end);
@@ -240,7 +208,7 @@ private:
     void find_contacts() {
         for (Judged& hung : pieces_) {
             if (bounds(hung.shape.outline).low.y <= t_) hung.broken.insert(Rule::ground);
-            if (signed_distance(tree_.trunk, hung.shape.outline) <= t_) hung.broken.insert(Rule::trunk);
+            if (signed_distance_by_differences(tree_.trunk, hung.shape.outline) <= t_) hung.broken.insert(Rule::trunk);
             if (!hung.right_size) hung.broken.insert(Rule::wrong_size);
             if (!hung.hangs()) continue;
             if (challenge_.depth_limit && hung.depth > *challenge_.depth_limit) hung.broken.insert(Rule::too_deep);
@@ -256,7 +224,7 @@ private:
 
     void judge_pair(Judged& a, Judged& b) {
         if (!a.hangs() && !b.hangs()) return;
-        const double d = signed_distance(a.shape.outline, b.shape.outline);
+        const double d = signed_distance_by_differences(a.shape.outline, b.shape.outline);
         if (d > t_ || (d >= -t_ && may_touch(a, b))) return;
         const Rule rule = d < -t_ ? Rule::overlap : Rule::touching;
         const bool higher_alone = challenge_.at_fault == AtFault::higher_number;

@@ -50,7 +50,11 @@ struct FairTable {
     void grab(int piece, Vec2 at_mm) { session.perform(Grab{PickedPiece{{piece}}, at_mm}); }
     void grab(const Picked& what, Vec2 at_mm) { session.perform(Grab{what, at_mm}); }
     void hold_at(Vec2 at_mm, bool free = false) { session.perform(HoldAt{at_mm, free}); }
-    void let_go(bool over_envelope = false) { session.perform(LetGo{over_envelope}); }
+    void let_go() { session.perform(LetGo{}); }
+    void let_go_off_paper() {
+        session.perform(HoldAt{session.held()->at_mm, false, false});
+        let_go();
+    }
 };
 
 }  // namespace boughwork

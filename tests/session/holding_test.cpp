@@ -108,16 +108,27 @@ TEST_CASE("Over the envelope a piece goes back, and one that came from there sta
     table.hang(1, 60);
     table.grab(1, {80, 410});
     table.hold_at({400, 300});
-    table.let_go(true);
+    table.let_go_off_paper();
     CHECK_FALSE(table.hung(1));
     CHECK(table.session.history().undo_label() == in_words(Edit(TakeDown{{PieceNumber{1}}})));
 
     const Scene before = table.session.scene();
     table.grab(1, {400, 300});
     table.hold_at({410, 310});
-    table.let_go(true);
+    table.let_go_off_paper();
     CHECK(table.session.scene() == before);
     CHECK_FALSE(table.session.held());
+}
+
+TEST_CASE("Off the paper a held piece is in the envelope, and nothing is said of it") {
+    FairTable table;
+    table.hang(1, 60);
+    table.grab(1, {80, 410});
+    table.session.perform(HoldAt{.at_mm = {400, 300}, .on_paper = false});
+    CHECK(table.report(1).state == PieceState::in_the_envelope);
+    CHECK(table.session.report().findings.empty());
+    table.session.perform(HoldAt{.at_mm = {80, 410}});
+    CHECK(table.counts(1));
 }
 
 TEST_CASE("The next side is tried in the hand, and comes round") {
@@ -252,7 +263,7 @@ TEST_CASE("A piece brings its chain along") {
     SECTION("back into the envelope by hand") {
         table.grab(1, {90, 405});
         table.hold_at({400, 405});
-        table.let_go(true);
+        table.let_go_off_paper();
         CHECK_FALSE(table.hung(2));
     }
     SECTION("but not its holder, when it is moved itself") {
