@@ -19,7 +19,7 @@ struct Vec2 {
 
 inline double dot(Vec2 a, Vec2 b) { return a.x * b.x + a.y * b.y; }
 inline double cross(Vec2 a, Vec2 b) { return a.x * b.y - a.y * b.x; }
-inline double length(Vec2 a) { return std::hypot(a.x, a.y); }
+inline double length(Vec2 a) { return std::sqrt(dot(a, a)); }  // places end at 1e6 mm: no square overflows
 inline double distance(Vec2 a, Vec2 b) { return length(b - a); }
 
 /// `a` at length 1; zero stays zero.
