@@ -3,63 +3,82 @@
 
 #include <algorithm>
 #include <cassert>
-#include <numeric>
+#include <utility>
 
 #include "engine/geometry/tolerance.h"
 
 namespace boughwork {
 namespace {
 
-/// By a sweep along x: each piece meets only those whose boxes begin before its own ends.
-std::vector<std::vector<std::size_t>> near_each_other(const std::vector<HungPiece>& pieces, double gap_mm) {
-    std::vector<std::size_t> by_left(pieces.size());
-    std::iota(by_left.begin(), by_left.end(), std::size_t{0});
-    std::sort(by_left.begin(), by_left.end(),
-              [&](std::size_t a, std::size_t b) { return pieces[a].box.low.x < pieces[b].box.low.x; });
-    std::vector<std::vector<std::size_t>> neighbours(pieces.size());
-    for (std::size_t i = 0; i < by_left.size(); ++i) {
-        const std::size_t a = by_left[i];
-        for (std::size_t k = i + 1; k < by_left.size(); ++k) {
-            const std::size_t b = by_left[k];
-            if (pieces[b].box.low.x > pieces[a].box.high.x + gap_mm) break;
-            if (!within_gap(pieces[a].box, pieces[b].box, gap_mm)) continue;
-            neighbours[a].push_back(b);
-            neighbours[b].push_back(a);
+/// What is this near may matter, in tolerances: a side lies on a support even if its corner is past
+/// the support's end by one, and off its line by one.
+constexpr double near = 1.5;
+
+std::vector<HungPiece> laid_out(const Scene& scene, const Plan& plan) {
+    std::vector<const Piece*> made;
+    made.reserve(scene.pieces.size());
+    for (const Piece& piece : scene.pieces) made.push_back(&piece);
+    std::sort(made.begin(), made.end(), [](const Piece* x, const Piece* y) { return x->number < y->number; });
+    std::vector<const Hung*> hung;
+    hung.reserve(plan.hung.size());
+    for (const Hung& h : plan.hung) hung.push_back(&h);
+    std::sort(hung.begin(), hung.end(), [](const Hung* x, const Hung* y) { return x->piece < y->piece; });
+
+    std::vector<HungPiece> pieces;
+    pieces.reserve(hung.size());
+    auto piece = made.begin();
+    for (const Hung* h : hung) {
+        while (piece != made.end() && (*piece)->number < h->piece) ++piece;
+        assert(piece != made.end() && (*piece)->number == h->piece);
+        HungPiece laid{.piece = *piece, .posed = posed((*piece)->shape, h->pose), .box = {}};
+        laid.box = bounds(laid.posed.outline);
+        pieces.push_back(std::move(laid));
+    }
+    return pieces;
+}
+
+std::vector<const Polygon*> outlines(const std::vector<HungPiece>& pieces) {
+    std::vector<const Polygon*> list;
+    list.reserve(pieces.size());
+    for (const HungPiece& piece : pieces) list.push_back(&piece.posed.outline);
+    return list;
+}
+
+std::vector<BranchContact> contacts_of(const TreeShape& tree, const ClosePairs& pieces, double tolerance_mm) {
+    std::vector<BranchContact> contacts;
+    contacts.reserve(pieces.outlines().size());
+    for (std::size_t b = 0; b < tree.branches.size(); ++b) {
+        ConvexSet runs;
+        for (const Polygon& run : tree.branches[b].runs) {
+            runs.add(run);
+            const ConvexView wood = runs[runs.size() - 1];
+            pieces.grid().for_each_near(bounds(run), [&](std::size_t i) {
+                const auto how = contact_within(tolerance_mm, wood, pieces.outlines()[i], tolerance_mm);
+                if (how && *how != Contact::apart) contacts.push_back({i, b, *how});
+            });
         }
     }
-    for (std::vector<std::size_t>& list : neighbours) std::sort(list.begin(), list.end());
-    return neighbours;
+    return contacts;
 }
 
 }  // namespace
 
 Arrangement arrange(const Scene& scene, const Plan& plan) {
-    Arrangement a{.challenge = &scene.challenge,
-                  .tree = &plan.tree,
-                  .tree_shape = shape_of(plan.tree, scene.challenge.tolerance_mm),
-                  .pieces = {},
-                  .neighbours = {}};
-    std::vector<const Piece*> pieces;
-    for (const Piece& piece : scene.pieces) pieces.push_back(&piece);
-    std::sort(pieces.begin(), pieces.end(), [](const Piece* x, const Piece* y) { return x->number < y->number; });
-    std::vector<const Hung*> hung;
-    for (const Hung& h : plan.hung) hung.push_back(&h);
-    std::sort(hung.begin(), hung.end(), [](const Hung* x, const Hung* y) { return x->piece < y->piece; });
-
-    auto piece = pieces.begin();
-    for (const Hung* h : hung) {
-        while (piece != pieces.end() && (*piece)->number < h->piece) ++piece;
-        assert(piece != pieces.end() && (*piece)->number == h->piece);
-        HungPiece laid{.piece = *piece, .posed = posed((*piece)->shape, h->pose), .box = {}};
-        laid.box = bounds(laid.posed.outline);
-        a.pieces.push_back(std::move(laid));
-    }
-    a.neighbours = near_each_other(a.pieces, scene.challenge.tolerance_mm + hair_mm);
-    return a;
+    const double t = scene.challenge.tolerance_mm;
+    std::vector<HungPiece> pieces = laid_out(scene, plan);
+    ClosePairs close_pairs(outlines(pieces), t, near * t);
+    TreeShape tree_shape = shape_of(plan.tree, t);
+    std::vector<BranchContact> branch_contacts = contacts_of(tree_shape, close_pairs, t);
+    return {.challenge = &scene.challenge,
+            .tree = &plan.tree,
+            .tree_shape = std::move(tree_shape),
+            .pieces = std::move(pieces),
+            .close_pairs = std::move(close_pairs),
+            .branch_contacts = std::move(branch_contacts)};
 }
 
 bool can_hang_by(const HungPiece& piece, std::size_t i) {
-    return static_cast<std::size_t>(piece.posed.side_numbers[i]) <= hanging_sides(piece.piece->shape);
+    return static_cast<std::size_t>(piece.posed.side_number(i)) <= hanging_sides(piece.piece->shape);
 }
 
 }  // namespace boughwork

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 // A plan laid out for judging: the tree's shapes, the hung pieces in number order (so that the order
-// of the file decides nothing), and which of them are near each other. Rules speak of pieces by
-// their place in `pieces`.
+// of the file decides nothing), and what is near what. Rules speak of pieces by their place in
+// `pieces`.
 
 #include <cstddef>
 #include <vector>
 
+#include "engine/geometry/close_pairs.h"
 #include "engine/geometry/shape.h"
 #include "engine/geometry/tree_shape.h"
 #include "engine/scene.h"
@@ -19,13 +20,20 @@ struct HungPiece {
     Box box;
 };
 
+/// A piece that touches a branch or overlaps it.
+struct BranchContact {
+    std::size_t piece = 0;
+    std::size_t branch = 0;
+    Contact contact = Contact::touching;
+};
+
 struct Arrangement {
     const Challenge* challenge = nullptr;
     const Tree* tree = nullptr;
     TreeShape tree_shape;
     std::vector<HungPiece> pieces;
-    /// neighbours[i]: the pieces, in order, whose boxes are within the tolerance of that of piece i.
-    std::vector<std::vector<std::size_t>> neighbours;
+    ClosePairs close_pairs;                      ///< Of the pieces' outlines.
+    std::vector<BranchContact> branch_contacts;  ///< In no order; one for each run of a branch.
 
     double tolerance_mm() const { return challenge->tolerance_mm; }
     PieceNumber number(std::size_t i) const { return pieces[i].piece->number; }

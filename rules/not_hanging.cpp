@@ -79,14 +79,14 @@ std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
         for (const Span& span : branch.spans)
             if (within_gap(piece.box, bounds({span.edge.from, span.edge.to}), t_ + hair_mm))
                 try_support(span.edge, [&] { return branch_in_words(a_, span.branch); });
-    for (const std::size_t n : a_.neighbours[i]) {
+    for (const auto [n, how] : a_.close_pairs.of(i)) {
         if (!hanging_[n].support) continue;
         const PosedShape& holder = a_.pieces[n].posed;
         for (std::size_t k = 0; k < holder.outline.size(); ++k) {
             const Segment support = side(holder.outline, k);
             if (!points_down_or_sideways(outward_normal(support))) continue;
             try_support(support, [&] {
-                return "side " + std::to_string(holder.side_numbers[k]) + " of " + in_words(a_.number(n));
+                return "side " + std::to_string(holder.side_number(k)) + " of " + in_words(a_.number(n));
             });
         }
     }
@@ -135,8 +135,8 @@ std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b)
         if (const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_))
             meet(a_.tree_shape.branches[b].runs[near->run], near->gap, [&] { return branch_in_words(a_, b); });
-    for (const std::size_t n : a_.neighbours[i])
-        if (hanging_[n].support)
+    for (const auto [n, how] : a_.close_pairs.of(i))
+        if (hanging_[n].support && how != Contact::apart)
             meet(a_.outline(n), gap(a_.outline(n), outline), [&] { return in_words(a_.number(n)); });
     if (!nearest) return std::nullopt;
 
@@ -213,7 +213,7 @@ std::vector<Finding> why_not_hanging(const Arrangement& a, const std::vector<Han
     for (int links = 1; !layer.empty(); ++links) {
         std::vector<std::size_t> next;
         for (const std::size_t holder : layer) {
-            for (const std::size_t i : a.neighbours[holder]) {
+            for (const auto [i, how] : a.close_pairs.of(holder)) {
                 if (hanging[i].support || why[i] || !judge.lies_on_piece(i, holder)) continue;
                 why[i] = judge.cut_off(i, holder, links);
                 next.push_back(i);

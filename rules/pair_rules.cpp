@@ -41,19 +41,21 @@ std::vector<Conflict> find_conflicts(const Arrangement& a, const std::vector<Han
     const Neighbours neighbours = a.challenge->neighbours;
     std::vector<Conflict> conflicts;
     for (std::size_t i = 0; i < a.pieces.size(); ++i) {
-        for (const std::size_t k : a.neighbours[i]) {
-            if (k < i || (!hanging[i].support && !hanging[k].support)) continue;
-            const Gap g = gap(a.outline(i), a.outline(k));
-            const Contact how = contact(g.distance_mm, t);
-            if (how == Contact::apart) continue;
+        for (const auto [k, how] : a.close_pairs.of(i)) {
+            if (k < i || how == Contact::apart || (!hanging[i].support && !hanging[k].support)) continue;
             if (how == Contact::overlapping) {
-                conflicts.push_back({.first = i, .second = k, .rule = Rule::overlap, .gap = g});
+                conflicts.push_back(
+                    {.first = i, .second = k, .rule = Rule::overlap, .gap = gap(a.outline(i), a.outline(k))});
                 continue;
             }
             if (neighbours == Neighbours::sides || is_parent_of(i, hanging[k]) || is_parent_of(k, hanging[i])) continue;
             const Touch kind = touch(a.outline(i), a.outline(k), t);
             if (!allowed(kind, neighbours))
-                conflicts.push_back({.first = i, .second = k, .rule = Rule::touching, .gap = g, .touch = kind});
+                conflicts.push_back({.first = i,
+                                     .second = k,
+                                     .rule = Rule::touching,
+                                     .gap = gap(a.outline(i), a.outline(k)),
+                                     .touch = kind});
         }
     }
     return conflicts;

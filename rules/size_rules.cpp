@@ -14,9 +14,9 @@ Int128 squared(Length l) { return Int128{l.half_um} * l.half_um; }
 
 /// The side as it lies in the plan, by its number from 0.
 Segment side_in_plan(const HungPiece& piece, std::size_t number) {
-    const auto at =
-        std::find(piece.posed.side_numbers.begin(), piece.posed.side_numbers.end(), static_cast<int>(number) + 1);
-    return side(piece.posed.outline, static_cast<std::size_t>(at - piece.posed.side_numbers.begin()));
+    std::size_t i = 0;
+    while (piece.posed.side_number(i) != static_cast<int>(number) + 1) ++i;
+    return side(piece.posed.outline, i);
 }
 
 Finding wrong_size(PieceNumber piece, double by_mm, std::vector<Vec2> where, std::string says) {

@@ -32,7 +32,7 @@ Snap snap_to(const Pose& in_hand, const HungPiece& held, std::size_t i, const Su
     const double at = room > 2 * half ? std::clamp(wanted, half, room - half) : room / 2;
     const Vec2 middle = support.edge.from + at * along;
 
-    Snap snap{.pose = {}, .support = support.support, .side = held.posed.side_numbers[i], .moved_mm = 0};
+    Snap snap{.pose = {}, .support = support.support, .side = held.posed.side_number(i), .moved_mm = 0};
     // Corners run clockwise, so an unflipped side runs with the edge that holds it.
     snap.pose = posed_by(held.piece->shape, snap.side, in_hand.flipped, middle, in_hand.flipped ? -along : along);
     // The outline runs the other way about, against the edge.
@@ -51,7 +51,7 @@ std::vector<Snap> snaps(const Scene& scene, const Plan& plan, const Report& repo
     std::vector<Snap> places;
     for (const SupportEdge& support : find_supports(a, find_hanging(a))) {
         for (std::size_t i = 0; i < held.posed.outline.size(); ++i) {
-            if (!can_hang_by(held, i) || (by_side && held.posed.side_numbers[i] != *by_side)) continue;
+            if (!can_hang_by(held, i) || (by_side && held.posed.side_number(i) != *by_side)) continue;
             if (length(side(held.posed.outline, i)) > length(support.edge) + 2 * a.tolerance_mm()) continue;
             const Snap snap = snap_to(in_hand, held, i, support);
             if (snap.moved_mm <= reach_mm) places.push_back(snap);

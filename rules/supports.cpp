@@ -20,7 +20,7 @@ std::vector<SupportEdge> find_supports(const Arrangement& a, const std::vector<H
             if (points_down_or_sideways(outward_normal(edge)))
                 supports.push_back(
                     {edge,
-                     {.branch = hanging[i].support->branch, .piece = a.number(i), .side = holder.side_numbers[k]},
+                     {.branch = hanging[i].support->branch, .piece = a.number(i), .side = holder.side_number(k)},
                      depth});
         }
     }

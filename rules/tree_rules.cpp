@@ -2,6 +2,7 @@
 #include "rules/tree_rules.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/geometry/tolerance.h"
 #include "rules/wording.h"
@@ -50,6 +51,32 @@ std::string ground_in_words(const Arrangement& a, PieceNumber piece, double d) {
     return words + "; it must stay more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " above it.";
 }
 
+/// Those of hanging pieces that break a rule, by piece, then by branch, each once.
+std::vector<BranchContact> wrong_branch_contacts(const Arrangement& a, const std::vector<Hanging>& hanging) {
+    std::vector<BranchContact> wrong;
+    for (const BranchContact& c : a.branch_contacts) {
+        const auto& support = hanging[c.piece].support;
+        if (support && (c.branch != support->branch || c.contact == Contact::overlapping)) wrong.push_back(c);
+    }
+    const auto place = [](const BranchContact& c) { return std::pair(c.piece, c.branch); };
+    std::sort(wrong.begin(), wrong.end(), [&](const auto& x, const auto& y) { return place(x) < place(y); });
+    const auto same = [&](const auto& x, const auto& y) { return place(x) == place(y); };
+    wrong.erase(std::unique(wrong.begin(), wrong.end(), same), wrong.end());
+    return wrong;
+}
+
+Finding branch_finding(const Arrangement& a, const std::vector<Hanging>& hanging, const BranchContact& c) {
+    const PieceNumber number = a.number(c.piece);
+    const Gap gap = gap_to_branch(a.tree_shape.branches[c.branch], a.pieces[c.piece], a.tolerance_mm())->gap;
+    const std::string name = branch_in_words(a, c.branch);
+    if (c.branch != hanging[c.piece].support->branch)
+        return about(Rule::other_branch, number, gap, too_near(a, number, gap.distance_mm, name));
+    return about(Rule::over_a_branch, number, gap,
+                 capitalised(in_words(number)) + " lies " +
+                     length_in_words(-gap.distance_mm, a.challenge->units, Rounding::up) + " over " + name +
+                     ", which it hangs from; it may only touch it.");
+}
+
 }  // namespace
 
 std::optional<BranchGap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm) {
@@ -68,6 +95,8 @@ std::string branch_in_words(const Arrangement& a, std::size_t branch) {
 
 std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hanging>& hanging) {
     const double t = a.tolerance_mm();
+    const std::vector<BranchContact> woods = wrong_branch_contacts(a, hanging);
+    auto wood = woods.begin();
     const Box trunk_box = bounds(a.tree_shape.trunk);
     std::vector<Finding> findings;
     for (std::size_t i = 0; i < a.pieces.size(); ++i) {
@@ -85,21 +114,7 @@ std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hangi
                     about(Rule::trunk, number, trunk, too_near(a, number, trunk.distance_mm, "the trunk")));
         }
 
-        if (!hanging[i].support) continue;
-        for (std::size_t b = 0; b < a.tree_shape.branches.size(); ++b) {
-            const auto near = gap_to_branch(a.tree_shape.branches[b], piece, t);
-            if (!near) continue;
-            const double d = near->gap.distance_mm;
-            const bool carries = b == hanging[i].support->branch;
-            if (carries && contact(d, t) == Contact::overlapping)
-                findings.push_back(about(Rule::over_a_branch, number, near->gap,
-                                         capitalised(in_words(number)) + " lies " +
-                                             length_in_words(-d, a.challenge->units, Rounding::up) + " over " +
-                                             branch_in_words(a, b) + ", which it hangs from; it may only touch it."));
-            if (!carries && contact(d, t) != Contact::apart)
-                findings.push_back(
-                    about(Rule::other_branch, number, near->gap, too_near(a, number, d, branch_in_words(a, b))));
-        }
+        for (; wood != woods.end() && wood->piece == i; ++wood) findings.push_back(branch_finding(a, hanging, *wood));
     }
     return findings;
 }

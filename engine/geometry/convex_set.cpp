@@ -35,15 +35,10 @@ void fill(FourSides* block, const Polygon& outline) {
     }
 }
 
-Vec2 corner(const ConvexView& outline, std::size_t i) {
-    const FourSides& block = outline.blocks[i / abreast];
-    return {block.from_x[i % abreast], block.from_y[i % abreast]};
-}
-
 /// True when a corner of `corners` is within `reach` of a side of `sides`, which it lies outside of.
 bool corner_within(const ConvexView& corners, const ConvexView& sides, double reach) {
     for (std::size_t i = 0; i < corners.corners; ++i) {
-        const Vec2 p = corner(corners, i);
+        const Vec2 p = corners.corner(i);
         for (std::size_t b = 0; b < blocks_for(sides.corners); ++b) {
             const FourSides& s = sides.blocks[b];
             for (std::size_t lane = 0; lane < abreast; ++lane) {
@@ -80,7 +75,7 @@ double separation(const ConvexView& a, const ConvexView& b, double enough) {
         FourSides::Lanes least;
         least.fill(std::numeric_limits<double>::infinity());
         for (std::size_t i = 0; i < b.corners; ++i) {
-            const Vec2 p = corner(b, i);
+            const Vec2 p = b.corner(i);
             for (std::size_t lane = 0; lane < abreast; ++lane) {
                 const double out = s.normal_x[lane] * p.x + s.normal_y[lane] * p.y - s.beyond[lane];
                 least[lane] = out < least[lane] ? out : least[lane];

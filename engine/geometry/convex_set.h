@@ -28,6 +28,10 @@ struct alignas(32) FourSides {
 struct ConvexView {
     const FourSides* blocks = nullptr;
     std::size_t corners = 0;
+
+    /// The corner at which side `i` begins, and the side's outward unit normal.
+    Vec2 corner(std::size_t i) const { return {blocks[i / 4].from_x[i % 4], blocks[i / 4].from_y[i % 4]}; }
+    Vec2 normal(std::size_t i) const { return {blocks[i / 4].normal_x[i % 4], blocks[i / 4].normal_y[i % 4]}; }
 };
 
 /// Convex, counter-clockwise outlines with area, named by their place.

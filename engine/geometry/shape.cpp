@@ -164,19 +164,15 @@ std::vector<Vec2> corners_mm(const Shape& shape) {
 
 std::vector<Vec2> corners_mm(const Shape& shape, const Pose& pose) {
     std::vector<Vec2> corners = corners_mm(shape);
-    for (Vec2& c : corners) {
-        const Vec2 seen{pose.flipped ? -c.x : c.x, c.y};
-        c = pose.at_mm + turned_ccw(seen, pose.turn_ccw_deg / degrees_per_radian);
-    }
+    const Vec2 right = turned_ccw({1, 0}, pose.turn_ccw_deg / degrees_per_radian);
+    const Vec2 x_axis = pose.flipped ? -right : right;
+    const Vec2 y_axis = quarter_turned_ccw(right);
+    for (Vec2& c : corners) c = pose.at_mm + c.x * x_axis + c.y * y_axis;
     return corners;
 }
 
 PosedShape posed(const Shape& shape, const Pose& pose) {
-    PosedShape result{corners_mm(shape, pose), {}};
-    const int n = static_cast<int>(result.outline.size());
-    // Clockwise on paper: flipped over it is counter-clockwise already. Otherwise the corners are
-    // taken backwards, n ... 1, so that side i of the outline is paper side n-1-i, and the last side n.
-    for (int i = 0; i < n; ++i) result.side_numbers.push_back(pose.flipped ? i + 1 : (i + 1 < n ? n - 1 - i : n));
+    PosedShape result{corners_mm(shape, pose), pose.flipped};
     if (!pose.flipped) std::reverse(result.outline.begin(), result.outline.end());
     return result;
 }

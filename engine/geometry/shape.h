@@ -26,11 +26,17 @@ std::vector<Vec2> corners_mm(const Shape& shape);
 /// The corners where the pose puts them, still in the order of their numbers.
 std::vector<Vec2> corners_mm(const Shape& shape, const Pose& pose);
 
-/// The posed outline counter-clockwise. `side_numbers[i]` is the number, from 1, of the paper side
-/// that lies on side i of `outline`.
+/// The posed outline counter-clockwise.
 struct PosedShape {
     Polygon outline;
-    std::vector<int> side_numbers;
+    bool flipped = false;
+
+    /// The number, from 1, of the paper side that lies on side i of `outline`. Clockwise on paper, a
+    /// flipped shape is counter-clockwise already; else the corners are taken backwards, n ... 1.
+    int side_number(std::size_t i) const {
+        const std::size_t n = outline.size();
+        return static_cast<int>(flipped ? i + 1 : i + 1 < n ? n - 1 - i : n);
+    }
 };
 PosedShape posed(const Shape& shape, const Pose& pose);
 

@@ -18,9 +18,10 @@ inline constexpr double hair_rad = 1e-9;
 inline bool at_most_mm(double value, double limit) { return value <= limit + hair_mm; }
 inline bool more_than_mm(double value, double limit) { return !at_most_mm(value, limit); }
 
-/// Two outward normals that face each other: opposite within same_direction_rad.
+/// Two unit outward normals that face each other: opposite within same_direction_rad.
 inline bool face_each_other(Vec2 normal_a, Vec2 normal_b) {
-    return angle_between_rad(normal_a, -normal_b) <= same_direction_rad + hair_rad;
+    static const double limit = -std::cos(same_direction_rad + hair_rad);
+    return dot(normal_a, normal_b) <= limit;
 }
 
 /// Down or sideways, give or take same_direction_rad: what something can hang from.

@@ -205,11 +205,10 @@ TEST_CASE("A posed outline runs counter-clockwise and remembers the numbers of i
     for (const bool flipped : {false, true}) {
         const PosedShape there = posed(shape, {.at_mm = {10, 20}, .turn_ccw_deg = 33, .flipped = flipped});
         REQUIRE(there.outline.size() == 3);
-        REQUIRE(there.side_numbers.size() == 3);
         CHECK(signed_area(there.outline) > 0);
         int seen = 0;
         for (std::size_t i = 0; i < 3; ++i) {
-            const int number = there.side_numbers[i];
+            const int number = there.side_number(i);
             seen += number;
             REQUIRE((number >= 1 && number <= 3));
             CHECK(length(side(there.outline, i)) == Approx(to_mm(shape.sides[static_cast<std::size_t>(number - 1)])));

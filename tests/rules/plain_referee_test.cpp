@@ -62,7 +62,7 @@ private:
         double least_height = 1e300;
         for (std::size_t i = 0; i < outline.size(); ++i) {
             const Segment edge = side(outline, i);
-            if (!std::holds_alternative<Cone>(piece.shape) || hung.shape.side_numbers[i] == 1)
+            if (!std::holds_alternative<Cone>(piece.shape) || hung.shape.side_number(i) == 1)
                 hung.can_hang_by.push_back(edge);
             double height = 0;
             for (const Vec2 corner : outline)

@@ -71,7 +71,7 @@ inline Pose lying_on(const Segment& support, const Piece& piece, Lying how) {
 inline Segment side_of(const Piece& piece, const Pose& pose, int number) {
     const PosedShape there = posed(piece.shape, pose);
     std::size_t i = 0;
-    while (there.side_numbers.at(i) != number) ++i;
+    while (there.side_number(i) != number) ++i;
     return side(there.outline, i);
 }
 
