@@ -44,20 +44,25 @@ std::vector<const Polygon*> outlines(const std::vector<HungPiece>& pieces) {
     return list;
 }
 
+/// Looks at what the run meets of the pieces that `for_each_piece` names.
+template <class ForEachPiece>
+void add_contacts(std::vector<BranchContact>& contacts, std::size_t branch, const Polygon& run,
+                  const ClosePairs& pieces, double tolerance_mm, ForEachPiece for_each_piece) {
+    ConvexSet wood;
+    wood.add(run);
+    for_each_piece([&](std::size_t i) {
+        const auto how = contact_within(tolerance_mm, wood[0], pieces.outlines()[i], tolerance_mm);
+        if (how && *how != Contact::apart) contacts.push_back({i, branch, *how});
+    });
+}
+
 std::vector<BranchContact> contacts_of(const TreeShape& tree, const ClosePairs& pieces, double tolerance_mm) {
     std::vector<BranchContact> contacts;
     contacts.reserve(pieces.outlines().size());
-    for (std::size_t b = 0; b < tree.branches.size(); ++b) {
-        ConvexSet runs;
-        for (const Polygon& run : tree.branches[b].runs) {
-            runs.add(run);
-            const ConvexView wood = runs[runs.size() - 1];
-            pieces.grid().for_each_near(bounds(run), [&](std::size_t i) {
-                const auto how = contact_within(tolerance_mm, wood, pieces.outlines()[i], tolerance_mm);
-                if (how && *how != Contact::apart) contacts.push_back({i, b, *how});
-            });
-        }
-    }
+    for (std::size_t b = 0; b < tree.branches.size(); ++b)
+        for (const Polygon& run : tree.branches[b].runs)
+            add_contacts(contacts, b, run, pieces, tolerance_mm,
+                         [&](auto look) { pieces.grid().for_each_near(bounds(run), look); });
     return contacts;
 }
 
@@ -75,6 +80,22 @@ Arrangement arrange(const Scene& scene, const Plan& plan) {
             .pieces = std::move(pieces),
             .close_pairs = std::move(close_pairs),
             .branch_contacts = std::move(branch_contacts)};
+}
+
+void move_piece(Arrangement& a, std::size_t i, const Pose& pose) {
+    HungPiece& piece = a.pieces[i];
+    piece.posed = posed(piece.piece->shape, pose);
+    piece.box = bounds(piece.posed.outline);
+    a.close_pairs.move(i, piece.posed.outline);
+
+    std::vector<BranchContact>& contacts = a.branch_contacts;
+    const auto its_own = [i](const BranchContact& c) { return c.piece == i; };
+    contacts.erase(std::remove_if(contacts.begin(), contacts.end(), its_own), contacts.end());
+    const double t = a.tolerance_mm();
+    for (std::size_t b = 0; b < a.tree_shape.branches.size(); ++b)
+        for (const Polygon& run : a.tree_shape.branches[b].runs)
+            if (within_gap(bounds(run), piece.box, t + hair_mm))
+                add_contacts(contacts, b, run, a.close_pairs, t, [i](auto look) { look(i); });
 }
 
 bool can_hang_by(const HungPiece& piece, std::size_t i) {

@@ -2,12 +2,9 @@
 #include "rules/measure.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numeric>
-#include <string>
 
-#include "engine/geometry/shape.h"
 #include "engine/geometry/tolerance.h"
 
 namespace boughwork {
@@ -16,18 +13,6 @@ namespace {
 constexpr double near_right_deg = 2.0;  // the corner of a card (common practice, no source)
 constexpr double plainly_right_deg = 0.1;
 constexpr double hair_deg = hair_rad * degrees_per_radian;
-
-/// A step in half-micrometres as a fraction in lowest terms; the denominator is nearly always 1.
-struct StepSize {
-    Int128 numerator;
-    Int128 denominator;
-};
-
-StepSize size_of(const Step& step) {
-    const std::int64_t n = step.numerator * length_of(step.unit).half_um;
-    const std::int64_t common = std::gcd(n, step.denominator);
-    return {n / common, step.denominator / common};
-}
 
 /// The whole number nearest to value / divisor, a half going up, where the value is given by the
 /// square of its double: the largest k with (2 k - 1) divisor <= 2 value. Exact; the estimate is only
@@ -44,22 +29,15 @@ std::int64_t nearest_multiple(Uint128 double_squared, Uint128 divisor) {
     return k;
 }
 
+std::int64_t measured_length(Length length, const StepSize& step) {
+    const Int128 double_length = Int128{2 * length.half_um} * step.denominator;
+    return static_cast<std::int64_t>((double_length + step.numerator) / (2 * step.numerator));
+}
+
 std::int64_t measured_distance(const Shape& shape, std::size_t a, std::size_t b, const StepSize& step) {
     const auto squared = static_cast<Uint128>(squared_distance(shape, a, b));
     const auto d = static_cast<Uint128>(step.denominator);
     return nearest_multiple(4 * squared * d * d, static_cast<Uint128>(step.numerator));
-}
-
-/// By the largest angle, given as what it falls short of a right one.
-Kind by_angles(double short_of_right_deg, double right_within_deg) {
-    if (std::abs(short_of_right_deg) <= right_within_deg + hair_deg) return Kind::right;
-    return short_of_right_deg > 0 ? Kind::acute : Kind::obtuse;
-}
-
-double largest_angle_short_of_right_deg(const Shape& shape) {
-    double least = short_of_right_rad(shape, 0);
-    for (std::size_t corner = 1; corner < 3; ++corner) least = std::min(least, short_of_right_rad(shape, corner));
-    return least * degrees_per_radian;
 }
 
 Kind by_sides(const std::vector<std::int64_t>& sides) {
@@ -67,11 +45,24 @@ Kind by_sides(const std::vector<std::int64_t>& sides) {
     return pairs == 3 ? Kind::equilateral : pairs == 1 ? Kind::isosceles : Kind::scalene;
 }
 
+/// What the largest angle of a triangle, opposite its longest side, falls short of a right one.
+double largest_short_of_right_deg(const Shape& shape) {
+    std::size_t longest = 0;
+    for (std::size_t i = 1; i < 3; ++i)
+        if (squared_distance(shape, i, (i + 1) % 3) > squared_distance(shape, longest, (longest + 1) % 3)) longest = i;
+    return short_of_right_rad(shape, (longest + 2) % 3) * degrees_per_radian;
+}
+
+Kind by_largest_angle(double short_of_right_deg, double right_within_deg) {
+    if (std::abs(short_of_right_deg) <= right_within_deg + hair_deg) return Kind::right;
+    return short_of_right_deg > 0 ? Kind::acute : Kind::obtuse;
+}
+
 TriangleKinds kinds(const Shape& shape, const std::vector<std::int64_t>& sides, double right_within_deg) {
-    const double short_of_right = largest_angle_short_of_right_deg(shape);
+    const double short_of_right = largest_short_of_right_deg(shape);
     const double off = std::abs(short_of_right);
     return {.by_sides = by_sides(sides),
-            .by_angles = by_angles(short_of_right, right_within_deg),
+            .by_angles = by_largest_angle(short_of_right, right_within_deg),
             .close_call = off <= near_right_deg + hair_deg && off > plainly_right_deg + hair_deg};
 }
 
@@ -94,65 +85,38 @@ std::int64_t measured_area(const Shape& shape, const StepSize& step) {
     return nearest_multiple(four_areas_squared(shape) * d * d * d * d, 2 * n * n);
 }
 
-bool is_regular(const std::vector<std::int64_t>& sides, const std::vector<double>& angles_deg, double within_deg) {
-    const double n = static_cast<double>(angles_deg.size());
-    const double each = 180 - 360 / n;
-    const auto same_angle = [&](double a) { return std::abs(a - each) <= within_deg + hair_deg; };
-    return std::all_of(sides.begin(), sides.end(), [&](std::int64_t s) { return s == sides[0]; }) &&
-           std::all_of(angles_deg.begin(), angles_deg.end(), same_angle);
-}
-
-std::string polygon_name(std::size_t corners, bool regular) {
-    if (corners == 4 && regular) return "square";
-    static const std::array<const char*, 9> names{"quadrilateral", "pentagon", "hexagon",    "heptagon", "octagon",
-                                                  "nonagon",       "decagon",  "hendecagon", "dodecagon"};
-    const std::string name =
-        corners - 4 < names.size() ? names[corners - 4] : std::to_string(corners) + "-sided polygon";
-    return regular ? "regular " + name : name;
-}
-
-std::vector<std::string> notes(const Shape& shape, const Measures& m, const Challenge& challenge) {
-    const StepSize step = size_of(challenge.step);
-    std::vector<std::string> notes;
-    const std::size_t n = m.sides_in_steps.size();
-    for (std::size_t i = 0; i < n; ++i)
-        if (squared_distance(shape, i, (i + 1) % n) * step.denominator * step.denominator <
-            step.numerator * step.numerator)
-            notes.push_back("side " + std::to_string(i + 1) + " is shorter than one step of the ruler");
-    if (!m.kinds) return notes;
-
-    Triangle rounded;
-    for (std::size_t i = 0; i < 3; ++i)
-        rounded.sides[i] = {m.sides_in_steps[i] * static_cast<std::int64_t>(step.numerator)};
-    if (!possible(rounded) ||
-        by_angles(largest_angle_short_of_right_deg(rounded), challenge.right_within_deg) != m.kinds->by_angles)
-        notes.push_back("rounded sides can't make this triangle");
-    return notes;
-}
-
 }  // namespace
+
+StepSize size_of(const Step& step) {
+    const std::int64_t n = step.numerator * length_of(step.unit).half_um;
+    const std::int64_t common = std::gcd(n, step.denominator);
+    return {n / common, step.denominator / common};
+}
+
+Kind kind_by_angles(const Shape& shape, double right_within_deg) {
+    return by_largest_angle(largest_short_of_right_deg(shape), right_within_deg);
+}
 
 Measures measure(const Shape& shape, const Challenge& challenge) {
     const StepSize step = size_of(challenge.step);
     const bool cone = std::holds_alternative<Cone>(shape);
     const std::size_t n = corner_count(shape);
     Measures m;
-    for (std::size_t i = 0; i < n; ++i) m.sides_in_steps.push_back(measured_distance(shape, i, (i + 1) % n, step));
+    m.sides_in_steps.reserve(n);
+    if (const auto sides = three_sides(shape))
+        for (const Length side : *sides) m.sides_in_steps.push_back(measured_length(side, step));
+    else
+        for (std::size_t i = 0; i < n; ++i) m.sides_in_steps.push_back(measured_distance(shape, i, (i + 1) % n, step));
     m.perimeter_in_steps = std::accumulate(m.sides_in_steps.begin(), m.sides_in_steps.end(), std::int64_t{0});
-    for (const double angle : angles_rad(shape)) m.angles_deg.push_back(angle * degrees_per_radian);
     if (n == 3) m.height_in_steps = measured_height(shape, step);
     if (n == 3 && !cone) {
         // Half of base times height: pupils can work it out from what they measured.
         m.area_in_half_square_steps =
             *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps;
         m.kinds = kinds(shape, m.sides_in_steps, challenge.right_within_deg);
-        m.name = std::string(name_of(m.kinds->by_sides)) + ", " + name_of(m.kinds->by_angles);
     } else {
         m.area_in_half_square_steps = 2 * measured_area(shape, step);
-        m.name =
-            cone ? "cone" : polygon_name(n, is_regular(m.sides_in_steps, m.angles_deg, challenge.right_within_deg));
     }
-    m.notes = notes(shape, m, challenge);
     return m;
 }
 

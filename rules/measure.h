@@ -7,9 +7,20 @@
 #include <tuple>
 #include <vector>
 
+#include "engine/geometry/shape.h"
 #include "rules/report.h"
 
 namespace boughwork {
+
+/// A step in half-micrometres, as a fraction in lowest terms; the denominator is nearly always 1.
+struct StepSize {
+    Int128 numerator;
+    Int128 denominator;
+};
+StepSize size_of(const Step& step);
+
+/// Right, acute or obtuse: of the true shape, a triangle.
+Kind kind_by_angles(const Shape& shape, double right_within_deg);
 
 /// Of a possible shape.
 Measures measure(const Shape& shape, const Challenge& challenge);

@@ -74,16 +74,14 @@ struct TriangleKinds {
     friend bool operator==(const TriangleKinds&, const TriangleKinds&) = default;
 };
 
-/// What ruler and protractor say of a piece, at the challenge's step (rulebook 7).
+/// What ruler and protractor say of a piece, at the challenge's step (rulebook 7); what a person is
+/// told besides stands in description.h.
 struct Measures {
     std::vector<std::int64_t> sides_in_steps;  ///< Side 1 first.
     std::int64_t perimeter_in_steps = 0;       ///< The sum of the measured sides.
     std::int64_t height_in_steps = 0;          ///< On the truly longest side; of triangles and cones.
     std::int64_t area_in_half_square_steps = 0;
-    std::vector<double> angles_deg;      ///< True; at corner 1 first.
     std::optional<TriangleKinds> kinds;  ///< Of three-cornered pieces.
-    std::string name;                    ///< "scalene, right", "regular hexagon", "cone".
-    std::vector<std::string> notes;      ///< "rounded sides can't make this triangle" ...
     friend bool operator==(const Measures&, const Measures&) = default;
 };
 

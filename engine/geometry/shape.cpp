@@ -152,9 +152,9 @@ std::vector<Vec2> corners_mm(const Shape& shape) {
         for (const ExactPoint& c : p.outline->corners) corners.push_back({to_mm(c.x), to_mm(c.y)});
         return corners;
     }
-    const Int128 a = p.sides[0].half_um;
-    const Int128 b = p.sides[1].half_um;
-    const Int128 c = p.sides[2].half_um;
+    const std::int64_t a = p.sides[0].half_um;  // at most 2e9, so that the sum of squares fits
+    const std::int64_t b = p.sides[1].half_um;
+    const std::int64_t c = p.sides[2].half_um;
     const auto twice_base = static_cast<long double>(2 * a);
     return {
         {0, 0},
@@ -216,6 +216,11 @@ std::size_t corner_count(const Shape& shape) {
     return outline ? outline->corners.size() : 3;
 }
 
+std::optional<Sides> three_sides(const Shape& shape) {
+    const Plain p = plain(shape);
+    return p.outline ? std::nullopt : std::optional(p.sides);
+}
+
 Int128 squared_distance(const Shape& shape, std::size_t corner_a, std::size_t corner_b) {
     if (corner_a == corner_b) return 0;
     const Plain p = plain(shape);
@@ -231,7 +236,7 @@ Int128 squared_distance(const Shape& shape, std::size_t corner_a, std::size_t co
 
 double short_of_right_rad(const Shape& shape, std::size_t corner) {
     const Slope slope = angle_at(shape, corner);
-    return static_cast<double>(std::atan2(slope.adjacent, slope.opposite));
+    return std::atan2(static_cast<double>(slope.adjacent), static_cast<double>(slope.opposite));
 }
 
 Uint128 four_areas_squared(const Shape& shape) {

@@ -2,7 +2,9 @@
 #pragma once
 // Shapes of paper: what is possible (decided exactly), and their outlines in the plan.
 
+#include <array>
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "engine/geometry/polygon.h"
@@ -56,6 +58,9 @@ __extension__ using Int128 = __int128;
 __extension__ using Uint128 = unsigned __int128;
 
 std::size_t corner_count(const Shape& shape);
+
+/// Of a triangle, and of a cone seen from the side; absent for outlines.
+std::optional<std::array<Length, 3>> three_sides(const Shape& shape);
 
 /// The squared distance of two corners (from 0), in half-micrometres squared.
 Int128 squared_distance(const Shape& shape, std::size_t corner_a, std::size_t corner_b);

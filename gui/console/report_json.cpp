@@ -10,6 +10,7 @@
 #include "engine/geometry/shape.h"
 #include "engine/typed_length.h"
 #include "gui/console/table_rows.h"
+#include "rules/description.h"
 #include "rules/measure.h"
 
 namespace boughwork {
@@ -71,6 +72,7 @@ Json piece_json(const Scene& scene, const Plan& plan, const PieceReport& piece) 
     assert(made && "the report is on pieces of this scene");
     const Challenge& challenge = scene.challenge;
     const Measures& m = piece.measures;
+    const Description told = describe(made->shape, m, challenge);
     const auto measured = [&](std::int64_t steps) { return number(in_units(steps, challenge.step, challenge.units)); };
 
     Json j;
@@ -84,8 +86,8 @@ Json piece_json(const Scene& scene, const Plan& plan, const PieceReport& piece) 
     for (const std::int64_t steps : m.sides_in_steps) j["measured"].push_back(measured(steps));
     j["unit"] = symbol_of(challenge.units);
     j["angles_deg"] = Json::array();
-    for (const double angle : m.angles_deg) j["angles_deg"].push_back(number(angle));
-    j["name"] = m.name;
+    for (const double angle : told.angles_deg) j["angles_deg"].push_back(number(angle));
+    j["name"] = told.name;
     j["by_sides"] = m.kinds ? Json(name_of(m.kinds->by_sides)) : Json();
     j["by_angles"] = m.kinds ? Json(name_of(m.kinds->by_angles)) : Json();
     j["close_call"] = m.kinds && m.kinds->close_call;
@@ -95,7 +97,7 @@ Json piece_json(const Scene& scene, const Plan& plan, const PieceReport& piece) 
     j["broken"] = Json::array();
     for (const Rule rule : piece.broken) j["broken"].push_back(name_of(rule));
     j["parents"] = numbers_of(piece.parents);
-    j["notes"] = m.notes;
+    j["notes"] = told.notes;
     return j;
 }
 

@@ -7,6 +7,7 @@
 #include "engine/typed_length.h"
 #include "gui/console/table_rows.h"
 #include "gui/picture/report_words.h"
+#include "rules/description.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -85,7 +86,9 @@ std::string pieces_text(const Scene& scene, const Plan& plan, const Report& repo
         std::string sides;
         for (const std::int64_t steps : piece.measures.sides_in_steps)
             sides += (sides.empty() ? "" : ", ") + measured_words(steps, challenge);
-        std::string kind = piece.measures.name;
+        const Piece* made = find_piece(scene, piece.number);
+        assert(made && "the report is on pieces of this scene");
+        std::string kind = describe(made->shape, piece.measures, challenge).name;
         if (piece.measures.kinds && piece.measures.kinds->close_call) kind += " (close call)";
         const bool waits = piece.state == PieceState::in_the_envelope;
         rows.push_back({std::to_string(piece.number.value), sides, kind, hangs_from_words(plan, piece),

@@ -7,6 +7,7 @@
 
 #include "engine/typed_length.h"
 #include "gui/picture/report_words.h"
+#include "rules/description.h"
 #include "rules/measure.h"
 
 namespace boughwork {
@@ -41,13 +42,16 @@ std::vector<std::string> heading(std::size_t sides) {
 std::vector<std::string> row_of(const PieceReport& piece, std::size_t sides, const Scene& scene, const Plan& plan) {
     const Challenge& challenge = scene.challenge;
     const Measures& m = piece.measures;
+    const Piece* made = find_piece(scene, piece.number);
+    assert(made && "the report is on pieces of this scene");
+    const Description told = describe(made->shape, m, challenge);
     const auto length = [&](std::int64_t steps) { return decimal(in_units(steps, challenge.step, challenge.units)); };
 
     std::vector<std::string> row{std::to_string(piece.number.value)};
     for (std::size_t i = 0; i < sides; ++i)
         row.push_back(i < m.sides_in_steps.size() ? length(m.sides_in_steps[i]) : "");
     row.push_back(symbol_of(challenge.units));
-    row.push_back(m.kinds ? name_of(m.kinds->by_sides) : m.name);
+    row.push_back(m.kinds ? name_of(m.kinds->by_sides) : told.name);
     row.push_back(m.kinds ? name_of(m.kinds->by_angles) : "");
     row.push_back(m.kinds && m.kinds->close_call ? "close call" : "");
     row.push_back(length(m.perimeter_in_steps));
@@ -58,10 +62,8 @@ std::vector<std::string> row_of(const PieceReport& piece, std::size_t sides, con
     row.push_back(reasons_words(piece));
     row.push_back(decimal(piece.points));
 
-    const Piece* made = find_piece(scene, piece.number);
-    assert(made && "the report is on pieces of this scene");
     std::string notes = made->note;
-    for (const std::string& note : m.notes) add(notes, note);
+    for (const std::string& note : told.notes) add(notes, note);
     row.push_back(notes);
     row.push_back(m.kinds ? kinds_words(challenge) : "");
     return row;

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <string>
 
+#include "engine/geometry/shape.h"
 #include "gui/picture/outline.h"
 #include "gui/picture/palette.h"
 
@@ -200,14 +201,14 @@ PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec
         const bool cut_off = std::count(report.broken.begin(), report.broken.end(), Rule::cut_off) > 0;
         look.standing = cut_off ? Standing::cut_off : Standing::does_not_count;
     }
-    std::vector<double> angles_deg = report.measures.angles_deg;
+    std::vector<double> angles = angles_rad(shape);
     std::vector<std::int64_t> sides = report.measures.sides_in_steps;
     if (signed_area(corners_px) < 0) {
         // The other way round, with the first side still the first.
         std::reverse(corners_px.begin(), corners_px.end());
         std::rotate(corners_px.begin(), corners_px.end() - 2, corners_px.end());
-        std::reverse(angles_deg.begin(), angles_deg.end());
-        std::rotate(angles_deg.begin(), angles_deg.end() - 2, angles_deg.end());
+        std::reverse(angles.begin(), angles.end());
+        std::rotate(angles.begin(), angles.end() - 2, angles.end());
         std::reverse(sides.begin() + 1, sides.end());
     }
     look.corners_px = std::move(corners_px);
@@ -215,11 +216,11 @@ PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec
     if (!look.kinds) return look;
 
     // Of equally large angles the lowest: there the mark leaves the number its place.
-    constexpr double as_large_deg = 0.5;
-    const double largest = *std::max_element(angles_deg.begin(), angles_deg.end());
+    constexpr double as_large_rad = 0.5 / degrees_per_radian;
+    const double largest = *std::max_element(angles.begin(), angles.end());
     double lowest_y = -HUGE_VAL;
-    for (std::size_t i = 0; i < angles_deg.size(); ++i)
-        if (angles_deg[i] >= largest - as_large_deg && look.corners_px[i].y > lowest_y + 1e-9) {
+    for (std::size_t i = 0; i < angles.size(); ++i)
+        if (angles[i] >= largest - as_large_rad && look.corners_px[i].y > lowest_y + 1e-9) {
             lowest_y = look.corners_px[i].y;
             look.marked_corner = i;
         }

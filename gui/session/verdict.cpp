@@ -9,7 +9,7 @@ namespace boughwork {
 
 void Verdict::look_at(const Scene& scene, std::optional<PieceNumber> about, bool in_hand) {
     const std::optional<Finding> shown = finding() ? std::optional<Finding>(*finding()) : std::nullopt;
-    report_ = check(scene);
+    report_ = checker_.check(scene, current_plan(scene));
     in_hand_ = in_hand;
     score_all(scene);
 

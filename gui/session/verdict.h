@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "rules/incremental_checker.h"
 #include "rules/remedy.h"
 #include "rules/report.h"
 
@@ -35,6 +36,7 @@ private:
     std::optional<std::size_t> first_about(PieceNumber piece) const;
     void search_remedy(const Scene& scene);
 
+    IncrementalChecker checker_;
     Report report_;
     std::size_t index_ = 0;
     std::optional<Remedy> remedy_;

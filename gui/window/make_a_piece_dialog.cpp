@@ -6,6 +6,7 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
 #include "gui/window/dialog_card.h"
+#include "rules/description.h"
 #include "rules/measure.h"
 
 namespace boughwork {
@@ -32,18 +33,19 @@ std::string first_empty(const std::array<std::string, 3>& typed) {
 void draw_triangle(const Session& session, const Triangle& triangle, const PixelBox& box, Widgets& widgets) {
     const PieceReport report{.number = next_number(session.scene()),
                              .measures = measure(triangle, session.scene().challenge)};
+    const Description told = describe(triangle, report.measures, session.scene().challenge);
     const double words_height = widgets.lettering().line_px(Face::body);
     const double notes_height = widgets.lettering().line_px(Face::small) * 3;
     const PixelBox picture = inset({box.x, box.y, box.width, box.height - words_height - notes_height}, widgets.px(14));
     widgets.draw(piece_card(triangle, report, picture, widgets.scale()));
 
     double top = box.y + box.height - words_height - notes_height;
-    widgets.write({box.x + box.width / 2, top + words_height / 2}, report.measures.name, Face::body, palette::ink,
+    widgets.write({box.x + box.width / 2, top + words_height / 2}, told.name, Face::body, palette::ink,
                   TextAlign::centre);
     top += words_height;
     std::string notes;
     if (report.measures.kinds && report.measures.kinds->close_call) notes = "A close call: nearly a right angle.";
-    for (const std::string& note : report.measures.notes) notes += (notes.empty() ? "" : " ") + note + ".";
+    for (const std::string& note : told.notes) notes += (notes.empty() ? "" : " ") + note + ".";
     widgets.write_lines({box.x + widgets.px(12), top, box.width - widgets.px(24), notes_height}, notes, Face::small,
                         palette::quiet_text);
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "rules/description.h"
 #include "rules/measure.h"
 #include "tests/rules/scene_builder.h"
 
@@ -19,7 +20,8 @@ constexpr Step whole_cm{1, 1, Unit::cm};
 Steps sides(const Piece& piece, Step step) { return measure(piece.shape, measured_in(step)).sides_in_steps; }
 
 bool notes(const Piece& piece, Step step, const std::string& words) {
-    for (const std::string& note : measure(piece.shape, measured_in(step)).notes)
+    const Challenge challenge = measured_in(step);
+    for (const std::string& note : describe(piece.shape, measure(piece.shape, challenge), challenge).notes)
         if (note.find(words) != std::string::npos) return true;
     return false;
 }
@@ -119,7 +121,9 @@ TEST_CASE("The area of other shapes is the true one, to the nearest square step"
 }
 
 TEST_CASE("Angles are those of the true shape, at their corners") {
-    const std::vector<double> angles = measure(triangle(1, 30, 40, 50).shape, measured_in(whole_cm)).angles_deg;
+    const Shape shape = triangle(1, 30, 40, 50).shape;
+    const Challenge challenge = measured_in(whole_cm);
+    const std::vector<double> angles = describe(shape, measure(shape, challenge), challenge).angles_deg;
     REQUIRE(angles.size() == 3);
     // Corner 1 is opposite to side 2, corner 2 to side 3, corner 3 to side 1.
     CHECK(angles[0] == Approx(53.13010235));

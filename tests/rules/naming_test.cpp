@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "rules/description.h"
 #include "rules/measure.h"
 #include "tests/rules/scene_builder.h"
 
@@ -22,7 +23,9 @@ Piece with_angle(double deg) {
     return triangle(1, 60, 80, std::sqrt(60.0 * 60 + 80.0 * 80 - 2 * 60 * 80 * std::cos(angle_rad)));
 }
 
-std::string name(const Piece& piece, Challenge challenge = {}) { return measure(piece.shape, challenge).name; }
+std::string name(const Piece& piece, Challenge challenge = {}) {
+    return describe(piece.shape, measure(piece.shape, challenge), challenge).name;
+}
 bool has(const std::string& text, const std::string& word) { return text.find(word) != std::string::npos; }
 
 // Euclid, Elements I, Def. 20 (Heath): equilateral has three sides equal, isosceles two alone, scalene none.
