@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include "tests/book/measuring.h"
+
+#include <algorithm>
+
+namespace boughwork::book {
+
+namespace {
+
+/// In half-micrometres; 1 inch = 25.4 mm exactly.
+std::int64_t exactly_one(Unit unit) {
+    switch (unit) {
+        case Unit::mm: return 2000;
+        case Unit::cm: return 20000;
+        case Unit::in: return 50800;
+    }
+    return 0;
+}
+
+/// Rulebook 7, "nearest step, a half goes up": of the length whose square is `above / below`
+/// half-micrometres squared. k is right when (k - 1/2) step <= length < (k + 1/2) step; squared, and
+/// multiplied out, that is a question about whole numbers.
+std::int64_t nearest_step(Whole128 above, Whole128 below, const Step& step) {
+    const Whole128 step_above = static_cast<Whole128>(step.numerator) * exactly_one(step.unit);
+    const Whole128 step_below = step.denominator;
+    const auto reaches = [&](Whole128 k) {
+        return (2 * k - 1) * (2 * k - 1) * step_above * step_above * below <= 4 * step_below * step_below * above;
+    };
+    std::int64_t k = 0;
+    while (reaches(k + 1)) ++k;
+    return k;
+}
+
+/// Rulebook 8: "for other shapes the true area to the nearest step squared", a half up.
+std::int64_t nearest_square_step(const Shape& shape, const Step& step) {
+    // (2 A)^2 is a square of a whole number here.
+    const Whole128 square = area_squared_times_16(shape) / 4;
+    auto twice = static_cast<Whole128>(std::sqrt(static_cast<Real>(square)));
+    while (twice * twice > square) --twice;
+    while ((twice + 1) * (twice + 1) <= square) ++twice;
+    const Whole128 step_above = static_cast<Whole128>(step.numerator) * exactly_one(step.unit);
+    const Whole128 above = twice * step.denominator * step.denominator;  // A = above / below steps squared.
+    const Whole128 below = 2 * step_above * step_above;
+    return static_cast<std::int64_t>((2 * above + below) / (2 * below));
+}
+
+Kind kind_by_sides(std::vector<std::int64_t> sides) {
+    std::sort(sides.begin(), sides.end());
+    if (sides[0] == sides[2]) return Kind::equilateral;
+    return sides[0] == sides[1] || sides[1] == sides[2] ? Kind::isosceles : Kind::scalene;
+}
+
+/// The angles at the corners. Of a triangle from its sides: 16 A^2 = (2 a b sin C)^2, and
+/// a^2 + b^2 - c^2 = 2 a b cos C.
+std::vector<Real> angles_deg(const Shape& shape) {
+    std::vector<Real> angles;
+    const std::size_t n = corners_of(shape);
+    if (n == 3) {
+        const Real sine = std::sqrt(static_cast<Real>(area_squared_times_16(shape)));
+        for (std::size_t k = 0; k < 3; ++k) {
+            const std::size_t next = (k + 1) % 3;
+            const std::size_t last = (k + 2) % 3;
+            const auto cosine = static_cast<Real>(squared_distance(shape, k, next) + squared_distance(shape, k, last) -
+                                                  squared_distance(shape, next, last));
+            angles.push_back(std::atan2(sine, cosine) * half_turn_deg / half_turn_rad);
+        }
+        return angles;
+    }
+    const Corners corners = on_paper(shape);
+    for (std::size_t k = 0; k < n; ++k)
+        angles.push_back(angle_between_deg(corners[(k + 1) % n] - corners[k], corners[(k + n - 1) % n] - corners[k]));
+    return angles;
+}
+
+TriangleKinds kinds_of(const std::vector<std::int64_t>& sides, const std::vector<Real>& angles,
+                       const Challenge& challenge, Scales& scales) {
+    constexpr Real card_deg = 2;
+    constexpr Real by_calculation_deg = 0.1L;
+    const Real largest = *std::max_element(angles.begin(), angles.end());
+    const Real off = std::abs(largest - 90);
+    TriangleKinds kinds{.by_sides = kind_by_sides(sides)};
+    if (!scales.beyond(off, challenge.right_within_deg))
+        kinds.by_angles = Kind::right;
+    else
+        kinds.by_angles = largest < 90 ? Kind::acute : Kind::obtuse;
+    kinds.close_call = !scales.beyond(off, card_deg) && scales.beyond(off, by_calculation_deg);
+    return kinds;
+}
+
+std::vector<std::int64_t> measured_distances(const Shape& shape, const Step& step) {
+    std::vector<std::int64_t> distances;
+    for (std::size_t i = 0; i < corners_of(shape); ++i)
+        for (std::size_t k = i + 1; k < corners_of(shape); ++k)
+            distances.push_back(nearest_step(squared_distance(shape, i, k), 1, step));
+    std::sort(distances.begin(), distances.end());
+    return distances;
+}
+
+}  // namespace
+
+Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales) {
+    Measures m;
+    Whole128 longest = 0;
+    for (int side = 1; side <= static_cast<int>(corners_of(shape)); ++side) {
+        m.sides_in_steps.push_back(nearest_step(squared_side(shape, side), 1, challenge.step));
+        m.perimeter_in_steps += m.sides_in_steps.back();
+        longest = std::max(longest, squared_side(shape, side));
+    }
+    const std::vector<Real> angles = angles_deg(shape);
+    for (const Real angle : angles) m.angles_deg.push_back(static_cast<double>(angle));
+    if (corners_of(shape) == 3) {
+        // Twice the area is height times longest side: height^2 = 16 A^2 / (4 longest^2).
+        m.height_in_steps = nearest_step(area_squared_times_16(shape), 4 * longest, challenge.step);
+        m.area_in_half_square_steps =
+            *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps;
+        if (!is_cone(shape)) m.kinds = kinds_of(m.sides_in_steps, angles, challenge, scales);
+    } else {
+        m.area_in_half_square_steps = 2 * nearest_square_step(shape, challenge.step);
+    }
+    return m;
+}
+
+bool is_of_kind(const Measures& measures, Kind kind, const Challenge& challenge) {
+    if (!measures.kinds) return false;
+    if (measures.kinds->by_sides == kind || measures.kinds->by_angles == kind) return true;
+    return kind == Kind::isosceles && measures.kinds->by_sides == Kind::equilateral &&
+           challenge.equilateral_is_isosceles;
+}
+
+bool alike(const Shape& a, const Shape& b, const Step& step) {
+    return is_cone(a) == is_cone(b) && measured_distances(a, step) == measured_distances(b, step);
+}
+
+}  // namespace boughwork::book

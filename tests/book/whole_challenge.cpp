@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include "tests/book/whole_challenge.h"
+
+#include "tests/book/counting.h"
+#include "tests/book/measuring.h"
+#include "tests/book/scoring.h"
+
+namespace boughwork::book {
+
+namespace {
+
+/// A line about a count with a least and a greatest; what is missed is what is needed.
+void ask(std::vector<ChallengeLine>& lines, const std::string& about, int have, const Range<int>& range) {
+    const bool asks = range.most || (range.least && *range.least > 0);
+    if (!asks) return;
+    const bool too_few = range.least && have < *range.least;
+    const bool too_many = range.most && have > *range.most;
+    const int need = too_many || !range.least || *range.least == 0 ? *range.most : *range.least;
+    lines.push_back({.about = about,
+                     .met = !too_few && !too_many,
+                     .have = static_cast<double>(have),
+                     .need = static_cast<double>(need)});
+}
+
+struct Lines {
+    const Judgement& j;
+    const Report& report;
+    ChallengeLine& line;
+
+    std::vector<const PieceReport*> counting() const {
+        std::vector<const PieceReport*> pieces;
+        for (const PieceReport& piece : report.pieces)
+            if (piece.state == PieceState::counts) pieces.push_back(&piece);
+        return pieces;
+    }
+
+    /// "Number of counting pieces of which no two are alike".
+    void operator()(const NoTwoAlike& asks) const {
+        std::vector<const Shape*> different;
+        for (const PieceReport* piece : counting()) {
+            const Shape& shape = find_piece(j.scene, piece->number)->shape;
+            bool known = false;
+            for (const Shape* other : different)
+                if (alike(shape, *other, j.challenge().step)) known = true;
+            if (!known) different.push_back(&shape);
+        }
+        line.have = static_cast<double>(different.size());
+        line.need = asks.pieces;
+        line.met = line.have >= line.need;
+    }
+
+    /// "Kinds that must appear".
+    void operator()(const KindAppears& asks) const {
+        for (const PieceReport* piece : counting()) line.have += is_of_kind(piece->measures, asks.kind, j.challenge());
+        line.need = asks.at_least;
+        line.met = line.have >= line.need;
+    }
+
+    /// "The share of a kind ... decided by multiplying out". Points are weighed in half steps, which are
+    /// whole numbers; per cents are drawn so that they are exact in a double.
+    void operator()(const KindShare& asks) const {
+        Real of_kind = 0;
+        Real all = 0;
+        for (const PieceReport* piece : counting()) {
+            if (!piece->measures.kinds) continue;
+            const bool by_points = asks.of == ShareOf::points;
+            const Real weight =
+                by_points ? static_cast<Real>(points_in_half_steps(piece->measures, j.challenge().score.by)) : 1;
+            all += weight;
+            if (is_of_kind(piece->measures, asks.kind, j.challenge())) {
+                of_kind += weight;
+                line.have += by_points ? piece->points : 1;
+            }
+        }
+        const Real wanted = asks.percent * all;  // In hundredths.
+        line.met = asks.at_most ? 100 * of_kind <= wanted : 100 * of_kind >= wanted;
+        // "Of no triangles, a least share is not met, a greatest is."
+        if (all == 0) line.met = asks.at_most;
+        if (asks.of == ShareOf::pieces) {
+            line.need = static_cast<double>(asks.at_most ? std::floor(wanted / 100) : std::ceil(wanted / 100));
+        } else {
+            double all_points = 0;
+            for (const PieceReport* piece : counting())
+                if (piece->measures.kinds) all_points += piece->points;
+            line.need = asks.percent * all_points / 100;
+        }
+    }
+};
+
+}  // namespace
+
+std::vector<ChallengeLine> challenge_lines(const Judgement& j, const Report& report) {
+    const Challenge& challenge = j.challenge();
+    const Limits& limits = challenge.limits;
+    const std::vector<PieceNumber> counting = counting_pieces(j);
+    const auto& branches = j.plan.tree.branches;
+    std::vector<ChallengeLine> lines;
+    ask(lines, "pieces", static_cast<int>(counting.size()), limits.pieces);
+    ask(lines, "branches", static_cast<int>(branches.size()), limits.branches);
+    for (std::size_t b = 0; b < branches.size(); ++b)
+        ask(lines, "pieces_per_branch/" + branches[b].name, how_many_on(j, counting, b), limits.pieces_per_branch);
+    if (limits.sheets)  // Contract: "not judged until sheets can be laid out".
+        lines.push_back({.about = "sheets", .need = static_cast<double>(*limits.sheets)});
+    for (std::size_t i = 0; i < challenge.criteria.size(); ++i) {
+        lines.push_back({.about = "criteria/" + std::to_string(i)});
+        std::visit(Lines{j, report, lines.back()}, challenge.criteria[i].asks);
+    }
+    return lines;
+}
+
+}  // namespace boughwork::book
