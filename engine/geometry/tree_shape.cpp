@@ -104,7 +104,8 @@ std::vector<Span> spans_of(std::size_t branch, const BranchShape& shape, const s
     std::vector<Span> spans;
     for (const Polygon& run : shape.runs) {
         std::vector<std::pair<Segment, bool>> edges{{side(run, 0), false}, {side(run, 2), true}};
-        if (edges[1].first.from.x < edges[0].first.from.x) std::swap(edges[0], edges[1]);
+        // Of two, the one with the smaller x faces left; the edges run opposite ways, so their ends tell nothing.
+        if (outward_normal(edges[1].first).x < outward_normal(edges[0].first).x) std::swap(edges[0], edges[1]);
         for (const auto& [edge, runs_backwards] : edges) {
             if (!points_down_or_sideways(outward_normal(edge))) continue;
             std::vector<Segment> stretches = uncovered(edge, others, tolerance_mm);

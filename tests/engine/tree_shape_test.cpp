@@ -118,6 +118,16 @@ TEST_CASE("An upright run has a span on either side, the one with the smaller x 
     }
 }
 
+TEST_CASE("The spans of a leaning run are in the same order, up or down the path") {
+    // 3.5 mm of lean in 100 mm: the foot of the right edge is left of the top of the left one.
+    for (const auto& path : {std::vector<Vec2>{{50, 100}, {53.5, 200}}, std::vector<Vec2>{{53.5, 200}, {50, 100}}}) {
+        const std::vector<Span> spans = spans_of(branch(path, 3));
+        REQUIRE(spans.size() == 2);
+        CHECK(outward_normal(spans[0].edge).x < 0);
+        CHECK(outward_normal(spans[1].edge).x > 0);
+    }
+}
+
 TEST_CASE("An edge that looks up by no more than five degrees still holds pieces") {
     const auto leaning = [](double deg) { return spans_of(branch(walk({0, 100}, {{200, 90 - deg}}))).size(); };
     CHECK(leaning(0) == 2);
