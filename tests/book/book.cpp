@@ -32,7 +32,7 @@ std::set<PieceNumber> least_costly(const Judgement& j, const std::vector<Pair>& 
         for (const PieceNumber n : {pair.lower, pair.higher}) {
             Scales measuring_is_no_doubt(j.scales.t);
             const Measures m = measured(find_piece(j.scene, n)->shape, j.challenge(), measuring_is_no_doubt);
-            costs[n] = j.breaks_no_rule(n) ? points_in_half_steps(m, j.challenge().score.by) : 0;
+            costs[n] = j.breaks_no_rule(n) ? points_in_parts(m, j.challenge().score.by) : 0;
         }
     return least_costly(pairs, costs);
 }

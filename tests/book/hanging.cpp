@@ -128,7 +128,6 @@ bool runs_past_the_end(Judgement& j, const HungPiece& piece) {
     std::vector<SupportLine> supports = spans(j.tree);
     for (const SupportLine& line : sides_at_depth(j, 0)) supports.push_back(line);
     std::optional<Beside> told;
-    std::vector<PieceNumber> about;
     for (const int side : hanging_sides(piece))
         for (const SupportLine& support : supports) {
             const Beside b = beside(piece, side, support, j.scales);
@@ -138,43 +137,34 @@ bool runs_past_the_end(Judgement& j, const HungPiece& piece) {
             if (told && std::abs(told->shared() - b.shared()) < hair_mm) j.scales.doubt();
             if (told && told->shared() >= b.shared()) continue;
             told = b;
-            about = {piece.number};
-            if (support.what.piece) about.push_back(*support.what.piece);
         }
-    if (told) j.find(Rule::runs_past_the_end, about, {piece.number}, told->past_an_end());
+    if (told) j.find(Rule::runs_past_the_end, {piece.number}, {piece.number}, told->past_an_end());
     return told.has_value();
+}
+
+/// INFINITY when there is no branch.
+Real to_nearest_branch(Judgement& j, const HungPiece& piece) {
+    Real nearest = INFINITY;
+    for (const BranchInPlan& branch : j.tree.branches)
+        nearest = std::min(nearest, signed_distance(piece.corners, branch));
+    return nearest;
 }
 
 /// Reason 2: it overlaps a branch.
 bool over_a_branch(Judgement& j, const HungPiece& piece) {
-    Real deepest = INFINITY;
-    for (const BranchInPlan& branch : j.tree.branches)
-        deepest = std::min(deepest, signed_distance(piece.corners, branch));
-    if (contact(deepest, j.scales) != Contact::overlapping) return false;
-    j.find(Rule::over_a_branch, {piece.number}, {piece.number}, deepest);
+    const Real d = to_nearest_branch(j, piece);
+    if (contact(d, j.scales) != Contact::overlapping) return false;
+    j.find(Rule::over_a_branch, {piece.number}, {piece.number}, d);
     return true;
 }
 
 /// Reason 3: it touches a branch, or touches or overlaps a hanging piece.
 bool not_by_a_whole_side(Judgement& j, const HungPiece& piece) {
-    Real nearest = INFINITY;
-    std::vector<PieceNumber> about;
-    for (const BranchInPlan& branch : j.tree.branches)
-        if (const Real d = signed_distance(piece.corners, branch); d < nearest) {
-            nearest = d;
-            about = {piece.number};
-        }
-    for (const HungPiece& other : j.hung) {
-        if (!j.hangs(other.number)) continue;
-        const Real d = signed_distance(piece.corners, other.corners);
-        if (std::abs(d - nearest) < hair_mm) j.scales.doubt();
-        if (d < nearest) {
-            nearest = d;
-            about = {piece.number, other.number};
-        }
-    }
+    Real nearest = to_nearest_branch(j, piece);
+    for (const HungPiece& other : j.hung)
+        if (j.hangs(other.number)) nearest = std::min(nearest, signed_distance(piece.corners, other.corners));
     if (contact(nearest, j.scales) == Contact::apart) return false;
-    j.find(Rule::not_by_a_whole_side, about, {piece.number}, nearest);
+    j.find(Rule::not_by_a_whole_side, {piece.number}, {piece.number}, nearest);
     return true;
 }
 
@@ -240,7 +230,9 @@ void find_who_does_not_hang(Judgement& j) {
         (found ? with_reason : without_reason).push_back(&piece);
     }
     find_cut_off(j, without_reason, with_reason);
-    for (const HungPiece* piece : without_reason) j.find(Rule::held_by_nothing, {piece->number}, {piece->number}, 0);
+    for (const HungPiece* piece : without_reason)
+        j.find(Rule::held_by_nothing, {piece->number}, {piece->number},
+               j.tree.branches.empty() ? 0 : to_nearest_branch(j, *piece));
 }
 
 }  // namespace boughwork::book

@@ -31,17 +31,19 @@ std::int64_t nearest_step(Whole128 above, Whole128 below, const Step& step) {
     return k;
 }
 
-/// Rulebook 8: "for other shapes the true area to the nearest step squared", a half up.
+/// Rulebook 8: "for other shapes the true area to the nearest step squared", a half up: the k with
+/// (k - 1/2) step^2 <= area < (k + 1/2) step^2, both sides squared and multiplied out.
 std::int64_t nearest_square_step(const Shape& shape, const Step& step) {
-    // (2 A)^2 is a square of a whole number here.
-    const Whole128 square = area_squared_times_16(shape) / 4;
-    auto twice = static_cast<Whole128>(std::sqrt(static_cast<Real>(square)));
-    while (twice * twice > square) --twice;
-    while ((twice + 1) * (twice + 1) <= square) ++twice;
-    const Whole128 step_above = static_cast<Whole128>(step.numerator) * exactly_one(step.unit);
-    const Whole128 above = twice * step.denominator * step.denominator;  // A = above / below steps squared.
-    const Whole128 below = 2 * step_above * step_above;
-    return static_cast<std::int64_t>((2 * above + below) / (2 * below));
+    const Whole128 above = static_cast<Whole128>(step.numerator) * exactly_one(step.unit);
+    const Whole128 below = step.denominator;
+    const Whole128 step_above = above * above * above * above;  // The step to the fourth power.
+    const Whole128 step_below = below * below * below * below;
+    const auto reaches = [&](Whole128 k) {
+        return 4 * (2 * k - 1) * (2 * k - 1) * step_above <= area_squared_times_16(shape) * step_below;
+    };
+    std::int64_t k = 0;
+    while (reaches(k + 1)) ++k;
+    return k;
 }
 
 Kind kind_by_sides(std::vector<std::int64_t> sides) {
@@ -111,12 +113,12 @@ Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales
     if (corners_of(shape) == 3) {
         // Twice the area is height times longest side: height^2 = 16 A^2 / (4 longest^2).
         m.height_in_steps = nearest_step(area_squared_times_16(shape), 4 * longest, challenge.step);
-        m.area_in_half_square_steps =
-            *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps;
         if (!is_cone(shape)) m.kinds = kinds_of(m.sides_in_steps, angles, challenge, scales);
-    } else {
-        m.area_in_half_square_steps = 2 * nearest_square_step(shape, challenge.step);
     }
+    // Rulebook 8: of triangles what pupils can work out, of other shapes (a cone is one) the true area.
+    m.area_in_half_square_steps =
+        m.kinds ? *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps
+                : 2 * nearest_square_step(shape, challenge.step);
     return m;
 }
 

@@ -20,19 +20,22 @@ Real step_in_points(const Challenge& challenge) {
 
 }  // namespace
 
-std::int64_t points_in_half_steps(const Measures& m, ScoreBy by) {
+std::int64_t points_in_parts(const Measures& m, ScoreBy by) {
     switch (by) {
-        case ScoreBy::longest_side: return 2 * *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end());
-        case ScoreBy::perimeter: return 2 * m.perimeter_in_steps;
+        case ScoreBy::longest_side: return *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end());
+        case ScoreBy::perimeter: return m.perimeter_in_steps;
         case ScoreBy::area: return m.area_in_half_square_steps;
     }
     return 0;
 }
 
+Real one_part(const Challenge& challenge) {
+    const Real step = step_in_points(challenge);
+    return challenge.score.by == ScoreBy::area ? step * step / 2 : step;
+}
+
 double points(const Measures& measures, const Challenge& challenge) {
-    const Real one = step_in_points(challenge);
-    const auto halves = static_cast<Real>(points_in_half_steps(measures, challenge.score.by));
-    return static_cast<double>(halves / 2 * (challenge.score.by == ScoreBy::area ? one * one : one));
+    return static_cast<double>(static_cast<Real>(points_in_parts(measures, challenge.score.by)) * one_part(challenge));
 }
 
 double points(const Bonus& bonus, const Report& report, const Challenge& challenge) {

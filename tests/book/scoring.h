@@ -7,8 +7,12 @@
 
 namespace boughwork::book {
 
-/// By longest side, perimeter or area, in half steps (of an area half square steps): a whole number.
-std::int64_t points_in_half_steps(const Measures& measures, ScoreBy by);
+/// By longest side, perimeter or area, in the smallest parts that points come in: steps, or half square
+/// steps of an area. A whole number.
+std::int64_t points_in_parts(const Measures& measures, ScoreBy by);
+
+/// One such part, in the unit of one point.
+Real one_part(const Challenge& challenge);
 
 /// In the unit of one point.
 double points(const Measures& measures, const Challenge& challenge);

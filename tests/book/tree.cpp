@@ -80,7 +80,7 @@ bool deep_inside(Point p, const Whole& shape, Scales& scales) {
 std::vector<Segment> cut_by(const Segment& edge, const Whole& shape, Scales& scales) {
     std::vector<Real> changes;
     for (const Segment& s : shape.rim)
-        for (const Real place : places_at_distance(edge, s, scales.t)) changes.push_back(place);
+        for (const Real place : places_at_distance(edge, s, scales.t + hair_mm)) changes.push_back(place);
     std::vector<Segment> left;
     for (const Part part : parts_where(edge, changes, [&](Point p) { return !deep_inside(p, shape, scales); }))
         if (scales.more((part.to - part.from) * length(edge), 0))

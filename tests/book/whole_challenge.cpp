@@ -56,34 +56,29 @@ struct Lines {
         line.met = line.have >= line.need;
     }
 
-    /// "The share of a kind ... decided by multiplying out". Points are weighed in half steps, which are
-    /// whole numbers; per cents are drawn so that they are exact in a double.
+    /// "The share of a kind ... decided by multiplying out". Pieces are counted by ones and points by their
+    /// smallest parts, so that both are whole; per cents are drawn so that a double holds them exactly.
     void operator()(const KindShare& asks) const {
+        const bool by_points = asks.of == ShareOf::points;
+        const Real one = by_points ? one_part(j.challenge()) : 1;
         Real of_kind = 0;
         Real all = 0;
         for (const PieceReport* piece : counting()) {
-            if (!piece->measures.kinds) continue;
-            const bool by_points = asks.of == ShareOf::points;
+            if (!piece->measures.kinds) continue;  // Of the counting triangles.
             const Real weight =
-                by_points ? static_cast<Real>(points_in_half_steps(piece->measures, j.challenge().score.by)) : 1;
+                by_points ? static_cast<Real>(points_in_parts(piece->measures, j.challenge().score.by)) : 1;
             all += weight;
-            if (is_of_kind(piece->measures, asks.kind, j.challenge())) {
-                of_kind += weight;
-                line.have += by_points ? piece->points : 1;
-            }
+            if (is_of_kind(piece->measures, asks.kind, j.challenge())) of_kind += weight;
         }
-        const Real wanted = asks.percent * all;  // In hundredths.
-        line.met = asks.at_most ? 100 * of_kind <= wanted : 100 * of_kind >= wanted;
-        // "Of no triangles, a least share is not met, a greatest is."
-        if (all == 0) line.met = asks.at_most;
-        if (asks.of == ShareOf::pieces) {
-            line.need = static_cast<double>(asks.at_most ? std::floor(wanted / 100) : std::ceil(wanted / 100));
-        } else {
-            double all_points = 0;
-            for (const PieceReport* piece : counting())
-                if (piece->measures.kinds) all_points += piece->points;
-            line.need = asks.percent * all_points / 100;
+        const Real wanted_times_100 = asks.percent * all;
+        line.met = asks.at_most ? 100 * of_kind <= wanted_times_100 : 100 * of_kind >= wanted_times_100;
+        Real need = asks.at_most ? std::floor(wanted_times_100 / 100) : std::ceil(wanted_times_100 / 100);
+        if (all == 0) {  // "Of no triangles, a least share is not met, a greatest is."
+            line.met = asks.at_most;
+            need = asks.at_most ? 0 : 1;
         }
+        line.have = static_cast<double>(of_kind * one);
+        line.need = static_cast<double>(need * one);
     }
 };
 
