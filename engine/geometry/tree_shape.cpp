@@ -73,9 +73,11 @@ Obstacle obstacle(const BranchShape& branch) {
         std::vector<Interval> covered;  // where the branch crosses itself
         for (std::size_t k = 0; k < runs; ++k)
             if (k != own) covered.push_back(inside_convex(edge, branch.runs[k]));
+        // Rounding at a mitre may leave a scrap so short that it has no direction.
         for (const Interval open : without({0, length(edge)}, covered))
-            result.boundary.push_back(
-                {edge.from + open.low * direction(edge), edge.from + open.high * direction(edge)});
+            if (more_than_mm(open.size(), 0))
+                result.boundary.push_back(
+                    {edge.from + open.low * direction(edge), edge.from + open.high * direction(edge)});
     }
     return result;
 }

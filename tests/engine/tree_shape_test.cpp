@@ -220,6 +220,13 @@ TEST_CASE("Another branch counts as a whole: no sliver of a span is left inside 
     REQUIRE(along.branches[0].spans.size() == 2);
 }
 
+TEST_CASE("Where the mitres of a branch are rounded, it still cuts what it crosses") {
+    // The long edges of this branch, as doubles, overlap by a few 1e-15 mm at the bend at (-89, 116).
+    const Branch bent = branch({{-23, 127}, {-50, 141}, {-89, 116}, {-102, 93}, {-119, 23}});
+    const TreeShape tree = tree_of({bent, branch({{-98, 78}, {-126, 48}}, 4)});
+    CHECK(tree.branches[1].spans.size() == 2);
+}
+
 TEST_CASE("A needless point is no bend") {
     CHECK(spans_of(branch({{0, 300}, {100, 300.4}, {200, 300}})).size() == 1);
     check_edge(spans_of(branch({{0, 300}, {100, 300.4}, {200, 300}}))[0], {0, 296}, {200, 296});
