@@ -21,21 +21,24 @@ Finding about(const Arrangement& a, std::size_t i, Rule rule, int count, std::st
             .says = std::move(says)};
 }
 
-/// What hangs from no parent that counts, from the branches outward. `cut` marks those found before.
+/// What hangs from no parent that counts, from the branches outward. `links`: how many it is from the
+/// nearest piece that holds nothing, though not cut off itself; 0 while a piece is not cut off.
 void cut_off_chains(const Arrangement& a, const std::vector<Hanging>& hanging, std::vector<bool>& counts,
-                    std::vector<bool>& cut, std::vector<Finding>& findings) {
+                    std::vector<int>& links, std::vector<Finding>& findings) {
     std::vector<std::size_t> by_depth(a.pieces.size());
     std::iota(by_depth.begin(), by_depth.end(), std::size_t{0});
     std::stable_sort(by_depth.begin(), by_depth.end(),
                      [&](std::size_t x, std::size_t y) { return hanging[x].depth < hanging[y].depth; });
     for (const std::size_t i : by_depth) {
         const std::vector<std::size_t>& parents = hanging[i].parents;
-        if (parents.empty() || cut[i]) continue;
+        if (parents.empty() || links[i] > 0) continue;
         if (std::any_of(parents.begin(), parents.end(), [&](std::size_t parent) { return counts[parent]; })) continue;
-        cut[i] = true;
+        int nearest = links[parents.front()];
+        for (const std::size_t parent : parents) nearest = std::min(nearest, links[parent]);
+        links[i] = nearest + 1;
         counts[i] = false;
         const PieceNumber holder = *hanging[i].support->piece;
-        findings.push_back(about(a, i, Rule::cut_off, hanging[i].depth - 1,
+        findings.push_back(about(a, i, Rule::cut_off, links[i],
                                  capitalised(in_words(a.number(i))) + " hangs from " + in_words(holder) +
                                      ", which does not count; here only a piece that counts can hold another."));
     }
@@ -60,9 +63,9 @@ std::vector<Finding> counting_findings(const Arrangement& a, const std::vector<H
                                        std::vector<bool>& counts) {
     const Challenge& challenge = *a.challenge;
     std::vector<Finding> findings;
-    std::vector<bool> cut(a.pieces.size(), false);
+    std::vector<int> links(a.pieces.size(), 0);
     const auto cut_off_by_holds = [&] {
-        if (challenge.holds == Holds::counting) cut_off_chains(a, hanging, counts, cut, findings);
+        if (challenge.holds == Holds::counting) cut_off_chains(a, hanging, counts, links, findings);
     };
     cut_off_by_holds();
     if (challenge.over_limit == OverLimit::noted) return findings;

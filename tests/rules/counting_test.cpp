@@ -76,6 +76,20 @@ TEST_CASE("A piece cut off because nothing that counts holds it is still judged 
     CHECK(values(finding(report, Rule::overlap, {2, 5}).at_fault) == std::vector{5});
 }
 
+TEST_CASE("A piece that is cut off tells how many links it is from the one that does not count") {
+    SceneBuilder first_is_wrong = chain_of_three(Holds::counting);
+    first_is_wrong.scene.pieces[0] = rectangle(1, 90, 30);
+    first_is_wrong.challenge().limits.side.most = length_from_mm(80);
+    CHECK(finding(first_is_wrong.check(), Rule::cut_off, {2}).amount == 1);
+    CHECK(finding(first_is_wrong.check(), Rule::cut_off, {3}).amount == 2);
+
+    SceneBuilder second_is_wrong = chain_of_three(Holds::counting);
+    second_is_wrong.branch("b2", {{160.5, 355}, {300, 355}});
+    const Report report = second_is_wrong.check();
+    CHECK(broken(report, 2) == std::vector{Rule::other_branch});
+    CHECK(finding(report, Rule::cut_off, {3}).amount == 1);
+}
+
 TEST_CASE("A piece is held as long as one of its parents counts") {
     SceneBuilder plan = with_level_branch();
     plan.challenge().depth_limit = 2;
