@@ -7,27 +7,29 @@ namespace boughwork::book {
 
 namespace {
 
+/// How many links it is from what does not count, when it is cut off; else 0.
+int links_cut_off(const Judgement& j, PieceNumber number) {
+    for (const Finding& finding : j.findings)
+        if (finding.rule == Rule::cut_off && finding.pieces.front() == number) return static_cast<int>(finding.amount);
+    return 0;
+}
+
 /// Rulebook 3, `holds` is `counting`: what hangs from no parent that counts is cut off. Depth by depth,
 /// since what is cut off holds nothing either.
 void cut_off_by_holds(Judgement& j) {
     if (j.challenge().holds != Holds::counting) return;
-    std::map<PieceNumber, int> links;  // From the nearest parent that does not count.
     for (int depth = 2; depth <= static_cast<int>(j.hung.size()); ++depth)
         for (const auto& [number, hanging] : j.hangings) {
-            if (hanging.depth != depth) continue;
+            if (hanging.depth != depth || links_cut_off(j, number) > 0) continue;
             bool held = false;
-            int fewest = 0;
+            std::vector<int> links;
             for (const PieceNumber parent : hanging.parents) {
                 if (j.breaks_no_rule(parent)) held = true;
-                const int through = links.count(parent) ? links[parent] + 1 : 1;
-                fewest = fewest == 0 ? through : std::min(fewest, through);
+                links.push_back(links_cut_off(j, parent) + 1);
             }
-            if (held) continue;
-            links[number] = fewest;
-            const bool told = std::any_of(j.findings.begin(), j.findings.end(), [&, n = number](const Finding& f) {
-                return f.rule == Rule::cut_off && f.pieces.front() == n;
-            });
-            if (!told) j.find(Rule::cut_off, {number}, {number}, fewest, AmountIn::count);
+            if (!held)
+                j.find(Rule::cut_off, {number}, {number}, *std::min_element(links.begin(), links.end()),
+                       AmountIn::count);
         }
 }
 
