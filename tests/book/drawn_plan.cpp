@@ -68,8 +68,23 @@ private:
         Scales scales(t());
         std::vector<Rail> rails;
         for (const BranchInPlan& branch : tree_in_plan(plan().tree, scales).branches)
-            for (const Span& span : branch.spans) rails.push_back({span.edge, span.normal});
+            for (const Span& span : branch.spans) rails.push_back({off_the_threshold(span.edge, branch), span.normal});
         return rails;
+    }
+
+    /// Where a span is cut off, it is just t deep in something: a piece hung from there would be set aside.
+    Segment off_the_threshold(Segment edge, const BranchInPlan& branch) {
+        const Real a_bit = std::min<Real>(1e-5L, length(edge) / 3);
+        const auto is_cut = [&](Point end) {
+            for (const Run& run : branch.runs)
+                for (const Point corner : run.shape())
+                    if (length(corner - end) < hair_mm) return false;
+            return true;
+        };
+        const Segment whole = edge;
+        if (is_cut(whole.from)) edge.from = whole.from + a_bit * direction(whole);
+        if (is_cut(whole.to)) edge.to = whole.to - a_bit * direction(whole);
+        return edge;
     }
 
     std::vector<Rail> side_rails(const Hung& hung) {
