@@ -70,7 +70,8 @@ TEST_CASE("The program and the book, slowly, refuse the same branches") {
         Scene scene = new_scene();
         scene.challenge.tolerance_mm = dice.pick({0.5, 1.0, 2.0, 3.0});
         Branch branch = drawn_branch(dice, current_plan(scene).tree, scene.challenge.tolerance_mm);
-        branch.thickness_mm *= dice.pick({1, 1, 3});
+        const double scale = dice.pick({1.0, 0.3, 0.1});
+        for (Vec2& p : branch.path_mm) p = branch.path_mm.front() + scale * (p - branch.path_mm.front());
         const bool accepted = static_cast<bool>(boughwork::apply(scene, AddBranch{branch}));
         scene.plans.front().tree.branches.push_back(branch);
         const std::optional<bool> possible_by_the_book = possible(scene);

@@ -32,6 +32,7 @@ public:
         scene_.challenge = drawn_challenge(dice_);
         scene_.plans.push_back({.name = scene_.current});
         draw_tree();
+        in_chains_ = dice_.one_in(4);
         for (int n = dice_.from_to(1, 10); n > 0; --n) draw_piece();
         touch_limits();
         // The order of the file is not the order of drawing.
@@ -105,14 +106,46 @@ private:
     }
 
     void draw_piece() {
+        if (in_chains_ && !plan().hung.empty() && dice_.percent(70)) return draw_link();
+        if (!plan().hung.empty() && dice_.one_in(15)) return draw_double();
         const Shape shape =
             scene_.pieces.empty() || !dice_.one_in(6)
                 ? drawn_shape(dice_, dice_.pick({dice_.between(12, 40), dice_.between(25, 90)}), scene_.challenge.step)
                 : dice_.pick(scene_.pieces).shape;
+        if (dice_.one_in(20))  // Stays in the envelope.
+            scene_.pieces.push_back({.number = free_number(), .shape = shape});
+        else
+            hang(shape, drawn_pose(shape));
+    }
+
+    void hang(const Shape& shape, const Pose& pose) {
         const PieceNumber number = free_number();
         scene_.pieces.push_back({.number = number, .shape = shape});
-        if (dice_.one_in(20)) return;  // Stays in the envelope.
-        plan().hung.push_back({.piece = number, .pose = drawn_pose(shape)});
+        plan().hung.push_back({.piece = number, .pose = pose});
+    }
+
+    /// A piece that fits on a side of another, mostly of the last one.
+    void draw_link() {
+        const std::vector<Rail> rails = side_rails(dice_.percent(70) ? plan().hung.back() : dice_.pick(plan().hung));
+        if (rails.empty()) return;
+        const Rail rail = dice_.pick(rails);
+        const auto rail_mm = static_cast<double>(length(rail.line));
+        const Shape shape = drawn_shape(dice_, std::max(4.0, rail_mm * dice_.between(0.6, 1)), scene_.challenge.step);
+        const double spare = rail_mm - side_mm(shape, 1);
+        const double from = spare > 0 ? dice_.between(0, spare) : spare / 2;
+        hang(shape, laid(shape, 1, dice_.one_in(2), rail, from, dice_.between(0, 1) * t(), 0));
+    }
+
+    /// A piece all but on top of another of the same shape, so that both are parents of what hangs there.
+    void draw_double() {
+        const Hung other = dice_.pick(plan().hung);
+        Pose pose = other.pose;
+        pose.at_mm = pose.at_mm + polar(dice_.between(0, 1) * t(), dice_.between(0, 360));
+        hang(find_piece(scene_, other.piece)->shape, pose);
+    }
+
+    static double side_mm(const Shape& shape, int side) {
+        return std::sqrt(static_cast<double>(squared_side(shape, side))) / 2000;
     }
 
     Pose drawn_pose(const Shape& shape) {
@@ -122,7 +155,7 @@ private:
         if (choice < 50) return beside_another(shape);
         if (choice < 80) return on_a_rail(shape, side_rails(dice_.pick(plan().hung)));
         if (choice < 92) return corner_near_something(shape);
-        return anywhere(shape);
+        return anywhere();
     }
 
     /// How far off the line, or from the neighbour: often about the tolerance.
@@ -131,7 +164,7 @@ private:
                            dice_.between(-3, 3) * t()});
     }
 
-    Pose anywhere(const Shape&) {
+    Pose anywhere() {
         return {.at_mm = {dice_.between(-150, 150), dice_.between(-10, 400)},
                 .turn_ccw_deg = dice_.pick({0.0, dice_.between(-180, 180)}),
                 .flipped = dice_.one_in(2)};
@@ -166,18 +199,18 @@ private:
     }
 
     Pose on_a_rail(const Shape& shape, const std::vector<Rail>& rails) {
-        if (rails.empty()) return anywhere(shape);
+        if (rails.empty()) return anywhere();
         const Rail rail = dice_.pick(rails);
         const auto rail_mm = static_cast<double>(length(rail.line));
         int side = drawn_side(shape);
-        const auto side_mm = [&] { return std::sqrt(static_cast<double>(squared_side(shape, side))) / 2000; };
-        for (int tries = 0; tries < 4 && side_mm() > rail_mm; ++tries) side = drawn_side(shape);
-        const double spare = rail_mm - side_mm();
+        for (int tries = 0; tries < 4 && side_mm(shape, side) > rail_mm; ++tries) side = drawn_side(shape);
+        const double own_mm = side_mm(shape, side);
+        const double spare = rail_mm - own_mm;
         const double from = dice_.percent(60)
                                 ? dice_.between(std::min(0.0, spare), std::max(0.0, spare))
                                 : dice_.pick({0.0, spare, -t(), spare + t(), -t() - 0.01, spare + t() + 0.01,
-                                              -side_mm() / 2, spare + side_mm() / 2, slight(), spare + slight()});
-        return laid(shape, side, dice_.one_in(2), rail, from, slight(), drawn_tilt(side_mm()));
+                                              -own_mm / 2, spare + own_mm / 2, slight(), spare + slight()});
+        return laid(shape, side, dice_.one_in(2), rail, from, slight(), drawn_tilt(own_mm));
     }
 
     /// On the same span, next to a piece that was hung before, or over it.
@@ -201,19 +234,18 @@ private:
             begin = std::min(begin, along);
             end = std::max(end, along);
         }
-        if (begin > end) return anywhere(shape);
+        if (begin > end) return anywhere();
         const int side = drawn_side(shape);
-        const double side_mm = std::sqrt(static_cast<double>(squared_side(shape, side))) / 2000;
         const double gap = dice_.pick({0.0, t() / 2, t(), t() + 0.01, 1.5 * t(), 2 * t(), -t() / 2, -t(), -t() - 0.01,
                                        -3 * t(), -10.0, dice_.between(-20, 10)});
         const double from =
-            dice_.one_in(2) ? static_cast<double>(end) + gap : static_cast<double>(begin) - gap - side_mm;
+            dice_.one_in(2) ? static_cast<double>(end) + gap : static_cast<double>(begin) - gap - side_mm(shape, side);
         return laid(shape, side, dice_.one_in(2), rail, from, dice_.one_in(3) ? slight() : 0.0, 0);
     }
 
     /// A corner next to a corner or a side of a piece, of the trunk, of the ground or of a branch.
     Pose corner_near_something(const Shape& shape) {
-        Corners other = in_plan(find_piece(scene_, dice_.pick(plan().hung).piece)->shape, dice_.pick(plan().hung).pose);
+        Corners other;
         Scales scales(t());
         const TreeInPlan tree = tree_in_plan(plan().tree, scales);
         switch (dice_.below(6)) {
@@ -244,6 +276,7 @@ private:
 
     Dice dice_;
     Scene scene_;
+    bool in_chains_ = false;
 };
 
 }  // namespace
