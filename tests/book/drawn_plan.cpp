@@ -297,7 +297,7 @@ Branch drawn_branch(Dice& dice, const Tree& tree, double t) {
     const double reach = dice.one_in(7) ? dice.between(15, 50) : dice.between(100, 260);
     for (int runs = dice.pick({1, 1, 2, 3, 4}), left = runs; left > 0; --left) {
         branch.path_mm.push_back(branch.path_mm.back() + polar(reach / runs * dice.between(0.5, 1.5), heading));
-        heading += dice.pick({dice.between(-40, 40), dice.between(-110, 110), 0.0});
+        heading += dice.pick({dice.between(-40, 40), dice.between(-140, 140), 0.0});
     }
     if (dice.one_in(4)) {  // A needless point, or just no longer one.
         const Vec2 first = branch.path_mm[0];
