@@ -8,6 +8,7 @@
 
 #include "rules/check.h"
 #include "tests/book/book.h"
+#include "tests/book/measuring.h"
 
 namespace boughwork::book {
 
@@ -38,6 +39,12 @@ std::string words(const std::vector<std::int64_t>& numbers) {
     std::string text;
     for (const std::int64_t n : numbers) text += std::to_string(n) + " ";
     return text;
+}
+
+/// Notes are held by their number and by the one that the rulebook words.
+std::string words(const std::vector<std::string>& notes) {
+    const bool told = std::find(notes.begin(), notes.end(), cannot_make_it) != notes.end();
+    return std::to_string(notes.size()) + (told ? " with \"" + std::string(cannot_make_it) + "\"" : "");
 }
 
 std::string words(std::vector<Rule> rules) {
@@ -113,6 +120,7 @@ void compare(Comparison& c, const PieceReport& program, const PieceReport& book)
                  std::vector{p.perimeter_in_steps, p.height_in_steps, p.area_in_half_square_steps},
                  std::vector{b.perimeter_in_steps, b.height_in_steps, b.area_in_half_square_steps});
     c.hold_equal(name + "kinds", p.kinds, b.kinds);
+    c.hold_equal(name + "notes", words(p.notes), words(b.notes));
     c.hold_number(name + "number of angles", static_cast<double>(p.angles_deg.size()),
                   static_cast<double>(b.angles_deg.size()));
     for (std::size_t i = 0; i < std::min(p.angles_deg.size(), b.angles_deg.size()); ++i)
@@ -166,10 +174,15 @@ std::vector<std::string> disagreements(const Report& program, const Report& book
     c.hold_number("score", program.score, book.score);
 
     // The program tells a way out for each tangle; the book all of them at once.
-    std::vector<PieceNumber> down;
-    for (const WayOut& way : program.ways_out) down.insert(down.end(), way.take_down.begin(), way.take_down.end());
-    std::sort(down.begin(), down.end());
-    c.hold_equal("to take down", down, book.ways_out.front().take_down);
+    WayOut all;
+    for (const WayOut& way : program.ways_out) {
+        all.take_down.insert(all.take_down.end(), way.take_down.begin(), way.take_down.end());
+        all.then_count.insert(all.then_count.end(), way.then_count.begin(), way.then_count.end());
+    }
+    std::sort(all.take_down.begin(), all.take_down.end());
+    std::sort(all.then_count.begin(), all.then_count.end());
+    c.hold_equal("to take down", all.take_down, book.ways_out.front().take_down);
+    c.hold_equal("then count", all.then_count, book.ways_out.front().then_count);
     return c.found;
 }
 

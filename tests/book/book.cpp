@@ -24,17 +24,20 @@ std::vector<HungPiece> hung_pieces(const Scene& scene, const Plan& plan) {
     return hung;
 }
 
-/// Rulebook 4: "the least costly choice ... (a piece that breaks another rule costs nothing)";
-/// DEVELOPERS.md: a piece costs its own points, without bonuses.
-std::set<PieceNumber> least_costly(const Judgement& j, const std::vector<Pair>& pairs) {
+/// Rulebook 4: "the least costly way out", and who then counts but for what comes later. "A piece that
+/// breaks another rule costs nothing"; DEVELOPERS.md: a piece costs its own points, without bonuses.
+WayOut way_out(const Judgement& j, const std::vector<Pair>& pairs) {
     Costs costs;
     for (const Pair& pair : pairs)
         for (const PieceNumber n : {pair.lower, pair.higher}) {
-            Scales measuring_is_no_doubt(j.scales.t);
-            const Measures m = measured(find_piece(j.scene, n)->shape, j.challenge(), measuring_is_no_doubt);
+            const Measures m = measured(find_piece(j.scene, n)->shape, j.challenge(), j.scales);
             costs[n] = j.breaks_no_rule(n) ? points_in_parts(m, j.challenge().score.by) : 0;
         }
-    return least_costly(pairs, costs);
+    const std::set<PieceNumber> down = least_costly(pairs, costs);
+    WayOut way{.take_down = {down.begin(), down.end()}};
+    for (const auto& [number, cost] : costs)
+        if (!down.count(number) && j.breaks_no_rule(number)) way.then_count.push_back(number);
+    return way;
 }
 
 PieceReport report_on(const Piece& piece, const Judgement& j) {
@@ -69,8 +72,8 @@ Verdict verdict(const Scene& scene) {
     find_contact_with_the_tree(j);
     const std::vector<Pair> pairs = find_pairs(j);
     find_wrong_sizes(j);
-    const std::set<PieceNumber> way_out = least_costly(j, pairs);
-    find_faults(j, pairs, way_out);
+    const WayOut way = way_out(j, pairs);
+    find_faults(j, pairs, {way.take_down.begin(), way.take_down.end()});
     find_who_is_out(j);
 
     Verdict verdict;
@@ -80,7 +83,7 @@ Verdict verdict(const Scene& scene) {
     std::sort(report.pieces.begin(), report.pieces.end(),
               [](const PieceReport& a, const PieceReport& b) { return a.number < b.number; });
     report.findings = j.findings;
-    report.ways_out.push_back({.take_down = {way_out.begin(), way_out.end()}});
+    report.ways_out.push_back(way);
     report.challenge = challenge_lines(j, report);
     for (const PieceReport& piece : report.pieces) report.score += piece.points;
     for (const Bonus& bonus : scene.challenge.score.bonuses) {

@@ -74,19 +74,38 @@ std::vector<Real> angles_deg(const Shape& shape) {
     return angles;
 }
 
+Kind kind_by_angles(const std::vector<Real>& angles, const Challenge& challenge, Scales& scales) {
+    const Real largest = *std::max_element(angles.begin(), angles.end());
+    if (!scales.beyond(std::abs(largest - 90), challenge.right_within_deg)) return Kind::right;
+    return largest < 90 ? Kind::acute : Kind::obtuse;
+}
+
 TriangleKinds kinds_of(const std::vector<std::int64_t>& sides, const std::vector<Real>& angles,
                        const Challenge& challenge, Scales& scales) {
     constexpr Real card_deg = 2;
     constexpr Real by_calculation_deg = 0.1L;
-    const Real largest = *std::max_element(angles.begin(), angles.end());
-    const Real off = std::abs(largest - 90);
-    TriangleKinds kinds{.by_sides = kind_by_sides(sides)};
-    if (!scales.beyond(off, challenge.right_within_deg))
-        kinds.by_angles = Kind::right;
-    else
-        kinds.by_angles = largest < 90 ? Kind::acute : Kind::obtuse;
-    kinds.close_call = !scales.beyond(off, card_deg) && scales.beyond(off, by_calculation_deg);
-    return kinds;
+    const Real off = std::abs(*std::max_element(angles.begin(), angles.end()) - 90);
+    return {.by_sides = kind_by_sides(sides),
+            .by_angles = kind_by_angles(angles, challenge, scales),
+            .close_call = !scales.beyond(off, card_deg) && scales.beyond(off, by_calculation_deg)};
+}
+
+/// Rulebook 7, "noted on the piece": "a side shorter than a step", one note each; "measured sides that
+/// cannot make its kind by angles, or any triangle".
+std::vector<std::string> notes_on(const Shape& shape, const Measures& m, const Challenge& challenge, Scales& scales) {
+    std::vector<std::string> notes;
+    const Step& step = challenge.step;
+    const Whole128 above = static_cast<Whole128>(step.numerator) * exactly_one(step.unit);
+    for (int side = 1; side <= static_cast<int>(corners_of(shape)); ++side)
+        if (squared_side(shape, side) * step.denominator * step.denominator < above * above)
+            notes.push_back("a side shorter than a step");
+    if (!m.kinds) return notes;
+    const auto& s = m.sides_in_steps;
+    const bool makes_a_triangle = s[0] < s[1] + s[2] && s[1] < s[2] + s[0] && s[2] < s[0] + s[1];
+    const Triangle rounded{{Length{s[0]}, Length{s[1]}, Length{s[2]}}};  // Any unit: angles are the same.
+    if (!makes_a_triangle || kind_by_angles(angles_deg(rounded), challenge, scales) != m.kinds->by_angles)
+        notes.push_back(cannot_make_it);
+    return notes;
 }
 
 std::vector<std::int64_t> measured_distances(const Shape& shape, const Step& step) {
@@ -119,6 +138,7 @@ Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales
     m.area_in_half_square_steps =
         m.kinds ? *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps
                 : 2 * nearest_square_step(shape, challenge.step);
+    m.notes = notes_on(shape, m, challenge, scales);
     return m;
 }
 

@@ -9,7 +9,10 @@
 
 namespace boughwork::book {
 
-/// Sides, perimeter, height, area, angles and kinds. Names and notes in words are left out.
+/// Rulebook 7's own words for a note.
+inline constexpr const char* cannot_make_it = "rounded sides can't make this triangle";
+
+/// Sides, perimeter, height, area, angles, kinds and notes. Names in words are left out.
 Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales);
 
 /// A piece counts for its side kind and for its angle kind; an equilateral one may be isosceles too.
