@@ -22,8 +22,10 @@ Problem too_large() { return cannot("That is more than a kilometre.", "Make it s
 Problem no_piece(PieceNumber number) {
     return cannot("There is no piece " + std::to_string(number.value) + ".", "Choose another piece.");
 }
+/// A name that is no text cannot be shown, and nothing bears it.
+std::string shown(const std::string& name) { return is_utf8(name) ? name : "of that name"; }
 Problem no_branch(const std::string& name) {
-    return cannot("There is no branch " + name + ".", "Choose another branch.");
+    return cannot("There is no branch " + shown(name) + ".", "Choose another branch.");
 }
 
 // Each check gives what is wrong, or Done.
@@ -236,7 +238,8 @@ Result<Scene> carried_out(Scene scene, const SetTitle& wish) {
 }
 
 Result<Scene> carried_out(Scene scene, const ChoosePlan& wish) {
-    if (!find_plan(scene, wish.name)) return cannot("There is no plan " + wish.name + ".", "Choose another plan.");
+    if (!find_plan(scene, wish.name))
+        return cannot("There is no plan " + shown(wish.name) + ".", "Choose another plan.");
     scene.current = wish.name;
     return scene;
 }

@@ -236,6 +236,14 @@ TEST_CASE("the title is any text") {
     check_refused(table(), SetTitle{"\xE9\xB3"}, "UTF-8");
 }
 
+TEST_CASE("a refusal names what is not there only where the name is text") {
+    check_refused(new_scene(), ChoosePlan{"Plan 7"}, "There is no plan Plan 7.");
+    check_refused(new_scene(), RemoveBranch{"b7"}, "There is no branch b7.");
+    check_refused(new_scene(), ChoosePlan{"Plan \xFF"}, "There is no plan of that name.");
+    check_refused(new_scene(), RemoveBranch{"\xED\xA0\x80"}, "There is no branch of that name.");
+    check_refused(new_scene(), ShapeBranch{"\xFF", {{0, 0}, {9, 9}}, 4}, "There is no branch of that name.");
+}
+
 TEST_CASE("every edit has words for undo") {
     CHECK(in_words(Edit{Hang{{7}, {}}}) == "hang piece 7");
     CHECK(in_words(Edit{TakeDown{{{7}}}}) == "take piece 7 down");
