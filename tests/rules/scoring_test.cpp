@@ -22,7 +22,7 @@ double total(const std::vector<BonusLine>& lines) {
     return sum;
 }
 
-constexpr Step whole_cm{1, 1, Unit::cm};
+const Step whole_cm{1, 1, Unit::cm};
 
 TEST_CASE("A piece scores its longest measured side") {
     CHECK(in_cm(corner, ScoreBy::longest_side).check().score == 5.0);
