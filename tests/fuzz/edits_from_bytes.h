@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+// Wishes out of bytes: every string of bytes is a list of wishes, and a byte changed changes one.
+
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "engine/edit.h"
+
+namespace boughwork {
+
+class EditsFromBytes {
+public:
+    EditsFromBytes(const std::uint8_t* data, std::size_t size) : next_(data), end_(data + size) {}
+
+    bool at_end() const { return next_ == end_; }
+    /// After the end there are only zeros.
+    std::uint8_t byte() { return at_end() ? std::uint8_t{0} : *next_++; }
+
+    Edit edit(const Scene& scene);
+
+private:
+    std::size_t below(std::size_t count) { return byte() % count; }
+    bool flag() { return byte() % 2 != 0; }
+
+    /// Mostly such as a person gives, sometimes at or past the ends of what is allowed.
+    double number() {
+        const std::uint8_t way = byte();
+        const int steps = static_cast<std::int8_t>(byte());
+        if (way < 0x60) return 5.0 * steps;
+        if (way < 0xA0) return steps / 8.0;
+        if (way < 0xE0) return 5.0 * steps + byte() / 256.0;
+        constexpr double odd[] = {0,
+                                  -0.0,
+                                  1e-6,
+                                  -1e-9,
+                                  5e-324,
+                                  1e6,
+                                  -1e6,
+                                  1000000.0000000001,
+                                  -2e6,
+                                  1e308,
+                                  90,
+                                  180,
+                                  360,
+                                  0.5,
+                                  1e9,
+                                  std::numeric_limits<double>::infinity(),
+                                  std::numeric_limits<double>::quiet_NaN()};
+        return odd[static_cast<std::size_t>(steps & 0xFF) % std::size(odd)];
+    }
+    Vec2 place() {
+        const double x = number();
+        return {x, number()};
+    }
+    Length length() {
+        const double mm = number();
+        // Whole half-micrometres: no number becomes a length past what they hold.
+        return std::abs(mm) <= 1e12 ? length_from_mm(mm) : Length{std::numeric_limits<std::int64_t>::max()};
+    }
+    std::string text() {
+        const char* const common[] = {"Wren", "",   "b1",       "b2",   "Plan 1",      "Plan 2",
+                                      " ",    "\n", "\xC3\xA4", "\xFF", "\xED\xA0\x80"};
+        std::string words = common[below(std::size(common))];
+        for (std::size_t more = byte() % 4; more > 0; --more) words += static_cast<char>(byte());
+        return words;
+    }
+    std::vector<Vec2> path() {
+        std::vector<Vec2> points(below(6));
+        for (Vec2& point : points) point = place();
+        return points;
+    }
+    Shape shape() {
+        switch (below(4)) {
+            case 0: {
+                Outline outline;
+                for (const Vec2 corner : path())
+                    if (std::abs(corner.x) <= 1e12 && std::abs(corner.y) <= 1e12)
+                        outline.corners.push_back({length_from_mm(corner.x), length_from_mm(corner.y)});
+                return outline;
+            }
+            case 1: {
+                const Length radius = length();
+                return Cone{.radius = radius, .slant = length(), .unknown_fields = {}};
+            }
+            default: {
+                const Length a = length();
+                const Length b = length();
+                return Triangle{{a, b, length()}};
+            }
+        }
+    }
+    Pose pose() {
+        const Vec2 at = place();
+        const double turn = number();
+        return {.at_mm = at, .turn_ccw_deg = turn, .flipped = flag()};
+    }
+    PieceNumber piece(const Scene& scene) {
+        const std::size_t which = byte();
+        if (which >= 0xF0 || scene.pieces.empty()) return {static_cast<int>(which) - 0xF8};
+        return scene.pieces[which % scene.pieces.size()].number;
+    }
+    std::vector<PieceNumber> some_pieces(const Scene& scene) {
+        std::vector<PieceNumber> numbers(below(5));
+        for (PieceNumber& number : numbers) number = piece(scene);
+        return numbers;
+    }
+    /// Of the tree's, or any.
+    std::string branch_name(const Scene& scene) {
+        const std::vector<Branch>& branches = current_plan(scene).tree.branches;
+        const std::size_t which = byte();
+        return which >= 0xE0 || branches.empty() ? text() : branches[which % branches.size()].name;
+    }
+    std::string plan_name(const Scene& scene) {
+        const std::size_t which = byte();
+        return which >= 0xC0 ? text() : scene.plans[which % scene.plans.size()].name;
+    }
+    std::string new_plan_name(const Scene& scene) { return flag() ? free_plan_name(scene) : text(); }
+
+    const std::uint8_t* next_;
+    const std::uint8_t* end_;
+};
+
+inline Edit EditsFromBytes::edit(const Scene& scene) {
+    switch (below(std::variant_size_v<Edit>)) {
+        case 0: return AddPiece{shape()};
+        case 1: return RemovePiece{piece(scene)};
+        case 2: {
+            const PieceNumber number = piece(scene);
+            return SetNote{number, text()};
+        }
+        case 3: {
+            const PieceNumber number = piece(scene);
+            return Hang{number, pose()};
+        }
+        case 4: return TakeDown{some_pieces(scene)};
+        case 5: {
+            std::vector<PieceNumber> numbers = some_pieces(scene);
+            return MoveTogether{std::move(numbers), place()};
+        }
+        case 6: {
+            Branch branch{.name = flag() ? "" : text(), .path_mm = path(), .unknown_fields = {}};
+            branch.thickness_mm = number();
+            return AddBranch{std::move(branch)};
+        }
+        case 7: return RemoveBranch{branch_name(scene)};
+        case 8: {
+            std::string name = branch_name(scene);
+            std::vector<Vec2> points = path();
+            return ShapeBranch{std::move(name), std::move(points), number()};
+        }
+        case 9: {
+            Trunk trunk;
+            for (double* size : {&trunk.x_mm, &trunk.height_mm, &trunk.base_width_mm, &trunk.top_width_mm})
+                *size = number();
+            return ShapeTrunk{trunk};
+        }
+        case 10: return SetTitle{text()};
+        case 11: return ChoosePlan{plan_name(scene)};
+        case 12: return CopyPlan{new_plan_name(scene)};
+        case 13: return AddPlan{new_plan_name(scene)};
+        case 14: return RenamePlan{new_plan_name(scene)};
+        default: return RemovePlan{};
+    }
+}
+
+}  // namespace boughwork
