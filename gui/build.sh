@@ -17,6 +17,15 @@ packages=(
 test_packages=(
     catch2
     poppler-utils                       # reads the pages that were made
+    clang libclang-rt-14-dev            # libFuzzer, and a second opinion
+    clang-tidy time                     # for tests/long.sh
+)
+
+# How the fuzz programs are built: asserts stay in, and many inputs a second are worth an optimised build.
+fuzz_settings=(
+    -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-g1 -O2"
+    -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_WINDOW=OFF
+    -DBOUGHWORK_FUZZ=ON -DBOUGHWORK_SANITIZE=address,undefined
 )
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)

@@ -10,6 +10,17 @@ make_build_folder
 configure -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON
 build all
 
+# The fuzz programs are built again with clang++, which brings libFuzzer, and with sanitizers.
+if command -v clang++ >/dev/null; then
+    build_folder=$build_folder/fuzz
+    configure "${fuzz_settings[@]}"
+    build fuzz_programs
+    build_folder=${build_folder%/fuzz}
+fi
+
 # The window is drawn without a display and by the processor: the same on every machine.
 export SDL_VIDEODRIVER=offscreen LIBGL_ALWAYS_SOFTWARE=1
-exec ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2 "$@"
+ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2 "$@"
+if [[ -f $build_folder/fuzz/build.ninja ]]; then
+    ctest --test-dir "$build_folder/fuzz" --output-on-failure -j2 "$@"
+fi
