@@ -14,29 +14,6 @@ namespace {
 /// the support's end by one, and off its line by one.
 constexpr double near = 1.5;
 
-std::vector<HungPiece> laid_out(const Scene& scene, const Plan& plan) {
-    std::vector<const Piece*> made;
-    made.reserve(scene.pieces.size());
-    for (const Piece& piece : scene.pieces) made.push_back(&piece);
-    std::sort(made.begin(), made.end(), [](const Piece* x, const Piece* y) { return x->number < y->number; });
-    std::vector<const Hung*> hung;
-    hung.reserve(plan.hung.size());
-    for (const Hung& h : plan.hung) hung.push_back(&h);
-    std::sort(hung.begin(), hung.end(), [](const Hung* x, const Hung* y) { return x->piece < y->piece; });
-
-    std::vector<HungPiece> pieces;
-    pieces.reserve(hung.size());
-    auto piece = made.begin();
-    for (const Hung* h : hung) {
-        while (piece != made.end() && (*piece)->number < h->piece) ++piece;
-        assert(piece != made.end() && (*piece)->number == h->piece);
-        HungPiece laid{.piece = *piece, .posed = posed((*piece)->shape, h->pose), .box = {}};
-        laid.box = bounds(laid.posed.outline);
-        pieces.push_back(std::move(laid));
-    }
-    return pieces;
-}
-
 std::vector<const Polygon*> outlines(const std::vector<HungPiece>& pieces) {
     std::vector<const Polygon*> list;
     list.reserve(pieces.size());
@@ -67,6 +44,29 @@ std::vector<BranchContact> contacts_of(const TreeShape& tree, const ClosePairs& 
 }
 
 }  // namespace
+
+std::vector<HungPiece> laid_out(const Scene& scene, const Plan& plan) {
+    std::vector<const Piece*> made;
+    made.reserve(scene.pieces.size());
+    for (const Piece& piece : scene.pieces) made.push_back(&piece);
+    std::sort(made.begin(), made.end(), [](const Piece* x, const Piece* y) { return x->number < y->number; });
+    std::vector<const Hung*> hung;
+    hung.reserve(plan.hung.size());
+    for (const Hung& h : plan.hung) hung.push_back(&h);
+    std::sort(hung.begin(), hung.end(), [](const Hung* x, const Hung* y) { return x->piece < y->piece; });
+
+    std::vector<HungPiece> pieces;
+    pieces.reserve(hung.size());
+    auto piece = made.begin();
+    for (const Hung* h : hung) {
+        while (piece != made.end() && (*piece)->number < h->piece) ++piece;
+        assert(piece != made.end() && (*piece)->number == h->piece);
+        HungPiece laid{.piece = *piece, .posed = posed((*piece)->shape, h->pose), .box = {}};
+        laid.box = bounds(laid.posed.outline);
+        pieces.push_back(std::move(laid));
+    }
+    return pieces;
+}
 
 Arrangement arrange(const Scene& scene, const Plan& plan) {
     const double t = scene.challenge.tolerance_mm;

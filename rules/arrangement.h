@@ -40,6 +40,9 @@ struct Arrangement {
     const Polygon& outline(std::size_t i) const { return pieces[i].posed.outline; }
 };
 
+/// The hung pieces, in number order. `scene` must outlive them.
+std::vector<HungPiece> laid_out(const Scene& scene, const Plan& plan);
+
 /// `scene` and `plan` must outlive it.
 Arrangement arrange(const Scene& scene, const Plan& plan);
 

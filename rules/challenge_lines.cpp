@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
-#include <set>
 #include <string>
+#include <unordered_set>
 
 #include "rules/measure.h"
 #include "rules/tally.h"
@@ -86,10 +86,13 @@ struct CriterionLine {
     }
 
     ChallengeLine operator()(const NoTwoAlike& asked) const {
-        std::set<Likeness> seen;
-        for (const Piece& piece : scene.pieces)
-            if (find_piece(report, piece.number)->state == PieceState::counts)
-                seen.insert(likeness(piece.shape, scene.challenge.step));
+        std::unordered_set<Likeness, LikenessHash> seen;
+        seen.reserve(counting.size());
+        for (const Piece& piece : scene.pieces) {
+            const PieceReport& told = *find_piece(report, piece.number);
+            if (told.state == PieceState::counts)
+                seen.insert(likeness(piece.shape, told.measures, scene.challenge.step));
+        }
         const auto have = static_cast<long long>(seen.size());
         return line("at least " + counted(asked.pieces, "piece", "pieces, no two alike"), have >= asked.pieces,
                     static_cast<double>(have), asked.pieces,

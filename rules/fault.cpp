@@ -83,7 +83,8 @@ std::vector<Finding> fault_findings(const Arrangement& a, const std::vector<Hang
 }
 
 std::vector<WayOut> ways_out(const Arrangement& a, const std::vector<Hanging>& hanging,
-                             const std::vector<Conflict>& conflicts, const std::vector<std::int64_t>& costs) {
+                             const std::vector<Conflict>& conflicts, const std::vector<std::int64_t>& costs,
+                             const std::vector<bool>& clean) {
     const std::vector<bool> taken = least_costly(hanging, conflicts, costs);
     const std::vector<std::size_t> tangle = tangles(hanging, conflicts);
     std::vector<WayOut> by_tangle(a.pieces.size());
@@ -92,7 +93,7 @@ std::vector<WayOut> ways_out(const Arrangement& a, const std::vector<Hanging>& h
         // A piece that breaks another rule does not count either way, so it is not promised to.
         if (taken[i])
             way.take_down.push_back(a.number(i));
-        else if (hanging[i].support && costs[i] > 0)
+        else if (hanging[i].support && clean[i])
             way.then_count.push_back(a.number(i));
     }
     std::vector<WayOut> ways;

@@ -18,8 +18,10 @@ namespace boughwork {
 std::vector<Finding> fault_findings(const Arrangement& a, const std::vector<Hanging>& hanging,
                                     const std::vector<Conflict>& conflicts, const std::vector<std::int64_t>& costs);
 
-/// For each tangle of hanging pieces in conflict, what to take down; whatever the setting.
+/// For each tangle of hanging pieces in conflict, what to take down; whatever the setting. `clean`: the
+/// pieces that break no other rule, worth something or not.
 std::vector<WayOut> ways_out(const Arrangement& a, const std::vector<Hanging>& hanging,
-                             const std::vector<Conflict>& conflicts, const std::vector<std::int64_t>& costs);
+                             const std::vector<Conflict>& conflicts, const std::vector<std::int64_t>& costs,
+                             const std::vector<bool>& clean);
 
 }  // namespace boughwork

@@ -106,12 +106,15 @@ Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> meas
     // Contact and size, each piece by itself; then who is at fault in pairs.
     verdict.add(tree_findings(a, hanging));
     verdict.add(size_findings(a));
+    std::vector<bool> clean;
     std::vector<std::int64_t> costs;
-    for (std::size_t i = 0; i < hung.size(); ++i)
-        costs.push_back(verdict.clean(i) ? worth(hung[i]->measures, scene.challenge.score) : 0);
+    for (std::size_t i = 0; i < hung.size(); ++i) {
+        clean.push_back(verdict.clean(i));
+        costs.push_back(clean[i] ? worth(hung[i]->measures, scene.challenge.score) : 0);
+    }
     const std::vector<Conflict> conflicts = find_conflicts(a, hanging);
     verdict.add(fault_findings(a, hanging, conflicts, costs));
-    report.ways_out = ways_out(a, hanging, conflicts, costs);
+    report.ways_out = ways_out(a, hanging, conflicts, costs, clean);
 
     // Cut off by `holds`, over the limit, cut off by that.
     std::vector<bool> counts;

@@ -143,12 +143,23 @@ double area_in_units(std::int64_t half_square_steps, const Step& step, Unit unit
     return static_cast<double>(above) / static_cast<double>(below);
 }
 
-Likeness likeness(const Shape& shape, const Step& step) {
-    const StepSize size = size_of(step);
-    Likeness result{.cone = std::holds_alternative<Cone>(shape), .distances_in_steps = {}};
-    for (std::size_t a = 0; a < corner_count(shape); ++a)
-        for (std::size_t b = a + 1; b < corner_count(shape); ++b)
-            result.distances_in_steps.push_back(measured_distance(shape, a, b, size));
+std::size_t LikenessHash::operator()(const Likeness& likeness) const {
+    std::size_t hash = likeness.cone;
+    for (const std::int64_t steps : likeness.distances_in_steps)
+        hash = hash * 0x9E3779B97F4A7C15 + static_cast<std::size_t>(steps);  // the golden ratio's bits (Knuth 6.4)
+    return hash ^ hash >> 32;
+}
+
+Likeness likeness(const Shape& shape, const Measures& measures, const Step& step) {
+    Likeness result{.cone = std::holds_alternative<Cone>(shape), .distances_in_steps = measures.sides_in_steps};
+    const std::size_t n = measures.sides_in_steps.size();
+    if (n > 3) {
+        const StepSize size = size_of(step);
+        for (std::size_t a = 0; a + 2 < n; ++a)
+            for (std::size_t b = a + 2; b < n; ++b)
+                if (a > 0 || b + 1 < n)  // those are sides, measured already
+                    result.distances_in_steps.push_back(measured_distance(shape, a, b, size));
+    }
     std::sort(result.distances_in_steps.begin(), result.distances_in_steps.end());
     return result;
 }

@@ -4,7 +4,6 @@
 // height, area. Whatever could hang on a tie or on a flat triangle is decided on whole numbers.
 
 #include <cstdint>
-#include <tuple>
 #include <vector>
 
 #include "engine/geometry/shape.h"
@@ -35,11 +34,12 @@ struct Likeness {
     bool cone = false;
     std::vector<std::int64_t> distances_in_steps;
     friend bool operator==(const Likeness&, const Likeness&) = default;
-    friend bool operator<(const Likeness& a, const Likeness& b) {
-        return std::tie(a.cone, a.distances_in_steps) < std::tie(b.cone, b.distances_in_steps);
-    }
 };
-Likeness likeness(const Shape& shape, const Step& step);
+struct LikenessHash {
+    std::size_t operator()(const Likeness& likeness) const;
+};
+/// `measures` are those of the shape.
+Likeness likeness(const Shape& shape, const Measures& measures, const Step& step);
 
 /// True when a piece of these kinds counts as `kind`; an equilateral one may count as isosceles too.
 bool is_of_kind(const TriangleKinds& kinds, Kind kind, bool equilateral_is_isosceles);

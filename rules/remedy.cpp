@@ -39,7 +39,7 @@ public:
           finding_(finding),
           a_(arrange(scene, plan)),
           hanging_(find_hanging(a_)),
-          supports_(find_supports(a_, hanging_)),
+          supports_(find_supports(scene, plan, report)),
           clear_mm_(1.1 * scene.challenge.tolerance_mm),
           touching_mm_(-0.9 * scene.challenge.tolerance_mm) {}
 

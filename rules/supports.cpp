@@ -2,25 +2,26 @@
 #include "rules/supports.h"
 
 #include "engine/geometry/tolerance.h"
+#include "engine/geometry/tree_shape.h"
+#include "rules/arrangement.h"
 
 namespace boughwork {
 
-std::vector<SupportEdge> find_supports(const Arrangement& a, const std::vector<Hanging>& hanging) {
+std::vector<SupportEdge> find_supports(const Scene& scene, const Plan& plan, const Report& report) {
     std::vector<SupportEdge> supports;
-    for (const BranchShape& branch : a.tree_shape.branches)
+    for (const BranchShape& branch : shape_of(plan.tree, scene.challenge.tolerance_mm).branches)
         for (const Span& span : branch.spans)
             supports.push_back({span.edge, {.branch = span.branch, .span = span.number}, 1});
-    for (std::size_t i = 0; i < a.pieces.size(); ++i) {
-        if (!hanging[i].support) continue;
-        const int depth = hanging[i].depth + 1;
-        if (a.challenge->depth_limit && depth > *a.challenge->depth_limit) continue;
-        const PosedShape& holder = a.pieces[i].posed;
-        for (std::size_t k = 0; k < holder.outline.size(); ++k) {
-            const Segment edge = side(holder.outline, k);
+    for (const HungPiece& held : laid_out(scene, plan)) {
+        const PieceReport& holder = *find_piece(report, held.piece->number);
+        const int depth = holder.depth + 1;
+        if (!holder.hangs_from || depth > scene.challenge.depth_limit.value_or(depth)) continue;
+        for (std::size_t k = 0; k < held.posed.outline.size(); ++k) {
+            const Segment edge = side(held.posed.outline, k);
             if (points_down_or_sideways(outward_normal(edge)))
                 supports.push_back(
                     {edge,
-                     {.branch = hanging[i].support->branch, .piece = a.number(i), .side = holder.side_number(k)},
+                     {.branch = holder.hangs_from->branch, .piece = holder.number, .side = held.posed.side_number(k)},
                      depth});
         }
     }

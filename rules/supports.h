@@ -5,8 +5,7 @@
 
 #include <vector>
 
-#include "rules/arrangement.h"
-#include "rules/hanging.h"
+#include "engine/geometry/polygon.h"
 #include "rules/report.h"
 
 namespace boughwork {
@@ -18,6 +17,7 @@ struct SupportEdge {
 };
 
 /// Spans first, then sides of pieces in number order; none at which a piece would be too deep.
-std::vector<SupportEdge> find_supports(const Arrangement& a, const std::vector<Hanging>& hanging);
+/// `report` is the verdict on `plan`.
+std::vector<SupportEdge> find_supports(const Scene& scene, const Plan& plan, const Report& report);
 
 }  // namespace boughwork

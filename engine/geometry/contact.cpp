@@ -77,9 +77,10 @@ bool touch_along_a_side(const Polygon& a, const Polygon& b, double tolerance_mm)
     const double reach = tolerance_mm + hair_mm;
     for (std::size_t i = 0; i < a.size(); ++i) {
         const Segment of_a = side(a, i);
+        const Vec2 normal_a = outward_normal(of_a);
         for (std::size_t k = 0; k < b.size(); ++k) {
             const Segment of_b = side(b, k);
-            if (!face_each_other(outward_normal(of_a), outward_normal(of_b))) continue;
+            if (!face_each_other(normal_a, outward_normal(of_b))) continue;
             const double shared =
                 std::max(within_reach(of_a, of_b, reach).size(), within_reach(of_b, of_a, reach).size());
             if (more_than_mm(shared, 3 * tolerance_mm)) return true;

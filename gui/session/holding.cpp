@@ -2,7 +2,6 @@
 #include "gui/session/holding.h"
 
 #include <cmath>
-#include <limits>
 #include <utility>
 
 #include "engine/geometry/posing.h"
@@ -27,8 +26,7 @@ const Piece* held_piece(const Scene& scene, const Held& held) {
 /// The place to which the hand brings the piece nearest: by how far the middle of the side still has
 /// to go, and by how much it has to turn. Not by how far its ends go, else a long piece would have to
 /// be turned by hand before it could hang from a sloping branch.
-std::optional<Snap> nearest_place(const std::vector<Snap>& places, const Shape& shape, const Pose& in_hand,
-                                  double reach_mm) {
+std::optional<Snap> nearest_place(const std::vector<Snap>& places, const Shape& shape, const Pose& in_hand) {
     const auto middle = [&](const Pose& pose, int side) {
         const Segment line = paper_side(shape, pose, side);
         return 0.5 * (line.from + line.to);
@@ -38,7 +36,7 @@ std::optional<Snap> nearest_place(const std::vector<Snap>& places, const Shape& 
     for (const Snap& snap : places) {
         const double turn_deg = std::abs(std::remainder(snap.pose.turn_ccw_deg - in_hand.turn_ccw_deg, 360.0));
         const double away_mm = distance(middle(in_hand, snap.side), middle(snap.pose, snap.side));
-        if (away_mm > reach_mm || turn_deg > snap_turn_deg) continue;
+        if (turn_deg > snap_turn_deg) continue;
         const double cost_mm = away_mm + turn_deg * snap_mm_per_degree;
         if (best && cost_mm >= best_cost_mm) continue;
         best = snap;
@@ -53,10 +51,8 @@ Held snapped(const Scene& scene, Held held, const Piece& piece, double reach_mm)
     const Plan& plan = current_plan(scene);
     const Hung* hung = find_hung(plan, piece.number);
     if (held.free || !held.on_paper || (hung && hung->pose == held.pose)) return held;
-    constexpr double any_distance = std::numeric_limits<double>::infinity();
-    const std::vector<Snap> places =
-        snaps(scene, plan, held.before, piece.number, held.pose, any_distance, held.by_side);
-    held.ghost = nearest_place(places, piece.shape, held.pose, reach_mm);
+    const std::vector<Snap> places = snaps(scene, plan, held.before, piece.number, held.pose, reach_mm, held.by_side);
+    held.ghost = nearest_place(places, piece.shape, held.pose);
     return held;
 }
 

@@ -58,11 +58,6 @@ bool is_free(const Scene& scene, PieceNumber piece) {
     });
 }
 
-std::vector<SupportEdge> all_supports(const Scene& scene) {
-    const Arrangement arrangement = arrange(scene, current_plan(scene));
-    return find_supports(arrangement, find_hanging(arrangement));
-}
-
 }  // namespace
 
 double step_mm(const Challenge& challenge) {
@@ -73,7 +68,7 @@ double step_mm(const Challenge& challenge) {
 std::vector<SupportEdge> places_for(const Scene& scene, const Report& report, PieceNumber piece, int side) {
     const double needed_mm = length(paper_side(find_piece(scene, piece)->shape, {}, side));
     const std::vector<PieceNumber> own = with_chain(report, piece);
-    std::vector<SupportEdge> places = all_supports(scene);
+    std::vector<SupportEdge> places = find_supports(scene, current_plan(scene), report);
     const auto no_use = [&](const SupportEdge& place) {
         if (!place.support.piece) return false;
         return length(place.edge) + scene.challenge.tolerance_mm < needed_mm ||
@@ -83,8 +78,8 @@ std::vector<SupportEdge> places_for(const Scene& scene, const Report& report, Pi
     return places;
 }
 
-std::optional<Segment> edge_of(const Scene& scene, const Support& support) {
-    for (const SupportEdge& place : all_supports(scene))
+std::optional<Segment> edge_of(const Scene& scene, const Report& report, const Support& support) {
+    for (const SupportEdge& place : find_supports(scene, current_plan(scene), report))
         if (place.support == support) return place.edge;
     return std::nullopt;
 }

@@ -17,7 +17,7 @@ namespace boughwork {
 std::vector<SupportEdge> places_for(const Scene& scene, const Report& report, PieceNumber piece, int side);
 
 /// The edge that a piece hangs from; absent when it is too deep to hold.
-std::optional<Segment> edge_of(const Scene& scene, const Support& support);
+std::optional<Segment> edge_of(const Scene& scene, const Report& report, const Support& support);
 
 /// How a piece is to hang.
 struct Manner {

@@ -34,7 +34,7 @@ std::optional<Vec2> arrow_mm(const Challenge& challenge, Action action) {
 
 std::vector<Edit> nudged(const Scene& scene, const Report& report, PieceNumber piece, Vec2 move_mm) {
     const std::optional<Support>& support = find_piece(report, piece)->hangs_from;
-    const std::optional<Segment> edge = support ? edge_of(scene, *support) : std::nullopt;
+    const std::optional<Segment> edge = support ? edge_of(scene, report, *support) : std::nullopt;
     if (edge && move_mm.x != 0) move_mm = move_mm.x * rightwards(*edge);
     return {MoveTogether{with_chain(report, piece), move_mm}};
 }

@@ -23,12 +23,13 @@ bool is_of_kind(const Session& session, const PieceReport& piece, Kind kind) {
 /// One of each of those that are alike, the lowest number first.
 bool first_of_its_like(const Session& session, const PieceReport& piece) {
     const Scene& scene = session.scene();
-    const Likeness own = likeness(find_piece(scene, piece.number)->shape, scene.challenge.step);
+    const auto likeness_of = [&](const PieceReport& p) {
+        return likeness(find_piece(scene, p.number)->shape, p.measures, scene.challenge.step);
+    };
+    const Likeness own = likeness_of(piece);
     for (const PieceReport& other : session.report().pieces) {
         if (other.number == piece.number) return true;
-        if (other.state == PieceState::counts &&
-            likeness(find_piece(scene, other.number)->shape, scene.challenge.step) == own)
-            return false;
+        if (other.state == PieceState::counts && likeness_of(other) == own) return false;
     }
     return true;
 }

@@ -41,12 +41,6 @@ std::string words(const std::vector<std::int64_t>& numbers) {
     return text;
 }
 
-/// Notes are held by their number and by the one that the rulebook words.
-std::string words(const std::vector<std::string>& notes) {
-    const bool told = std::find(notes.begin(), notes.end(), cannot_make_it) != notes.end();
-    return std::to_string(notes.size()) + (told ? " with \"" + std::string(cannot_make_it) + "\"" : "");
-}
-
 std::string words(std::vector<Rule> rules) {
     std::sort(rules.begin(), rules.end());
     std::string text;
@@ -120,11 +114,6 @@ void compare(Comparison& c, const PieceReport& program, const PieceReport& book)
                  std::vector{p.perimeter_in_steps, p.height_in_steps, p.area_in_half_square_steps},
                  std::vector{b.perimeter_in_steps, b.height_in_steps, b.area_in_half_square_steps});
     c.hold_equal(name + "kinds", p.kinds, b.kinds);
-    c.hold_equal(name + "notes", words(p.notes), words(b.notes));
-    c.hold_number(name + "number of angles", static_cast<double>(p.angles_deg.size()),
-                  static_cast<double>(b.angles_deg.size()));
-    for (std::size_t i = 0; i < std::min(p.angles_deg.size(), b.angles_deg.size()); ++i)
-        c.hold_number(name + "angle", p.angles_deg[i], b.angles_deg[i]);
 }
 
 std::vector<Finding> sorted(std::vector<Finding> findings) {

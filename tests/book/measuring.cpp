@@ -128,7 +128,6 @@ Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales
         longest = std::max(longest, squared_side(shape, side));
     }
     const std::vector<Real> angles = angles_deg(shape);
-    for (const Real angle : angles) m.angles_deg.push_back(static_cast<double>(angle));
     if (corners_of(shape) == 3) {
         // Twice the area is height times longest side: height^2 = 16 A^2 / (4 longest^2).
         m.height_in_steps = nearest_step(area_squared_times_16(shape), 4 * longest, challenge.step);
@@ -138,8 +137,14 @@ Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales
     m.area_in_half_square_steps =
         m.kinds ? *std::max_element(m.sides_in_steps.begin(), m.sides_in_steps.end()) * m.height_in_steps
                 : 2 * nearest_square_step(shape, challenge.step);
-    m.notes = notes_on(shape, m, challenge, scales);
     return m;
+}
+
+Description described(const Shape& shape, const Measures& measures, const Challenge& challenge, Scales& scales) {
+    Description told;
+    for (const Real angle : angles_deg(shape)) told.angles_deg.push_back(static_cast<double>(angle));
+    told.notes = notes_on(shape, measures, challenge, scales);
+    return told;
 }
 
 bool is_of_kind(const Measures& measures, Kind kind, const Challenge& challenge) {

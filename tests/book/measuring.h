@@ -3,6 +3,7 @@
 // Rulebook 7: what ruler and protractor say, and how a piece is named.
 
 #include "engine/challenge.h"
+#include "rules/description.h"
 #include "rules/report.h"
 #include "tests/book/paper.h"
 #include "tests/book/tolerance.h"
@@ -12,8 +13,11 @@ namespace boughwork::book {
 /// Rulebook 7's own words for a note.
 inline constexpr const char* cannot_make_it = "rounded sides can't make this triangle";
 
-/// Sides, perimeter, height, area, angles, kinds and notes. Names in words are left out.
+/// Sides, perimeter, height, area and kinds.
 Measures measured(const Shape& shape, const Challenge& challenge, Scales& scales);
+
+/// Angles and notes. The name in words is left out.
+Description described(const Shape& shape, const Measures& measures, const Challenge& challenge, Scales& scales);
 
 /// A piece counts for its side kind and for its angle kind; an equilateral one may be isosceles too.
 bool is_of_kind(const Measures& measures, Kind kind, const Challenge& challenge);

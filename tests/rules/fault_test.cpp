@@ -140,6 +140,15 @@ TEST_CASE("A way out promises to count only what breaks no other rule") {
     CHECK(sorted(report.ways_out[0].then_count) == std::vector{9});
 }
 
+TEST_CASE("A way out names a piece that will count though it is measured at nothing") {
+    SceneBuilder plan = row(AtFault::both, {{4, 30}, {9, 90}, {6, 30}});
+    plan.challenge().step = {.numerator = 1000};  // Every side is less than half a step.
+    const Report report = plan.check();
+    REQUIRE(report.ways_out.size() == 1);
+    CHECK(sorted(report.ways_out[0].take_down) == std::vector{9});
+    CHECK(sorted(report.ways_out[0].then_count) == std::vector{4, 6});
+}
+
 TEST_CASE("Following the way out does what it promises") {
     for (const AtFault setting : {AtFault::both, AtFault::higher_number, AtFault::fewest_points}) {
         SceneBuilder plan = row(setting, {{5, 30}, {3, 45}, {8, 60}, {1, 35}, {2, 80}});

@@ -164,10 +164,18 @@ TEST_CASE("A side shorter than a step is noted") {
     CHECK_FALSE(notes(triangle(1, 80, 80, 7), whole_mm, "shorter"));
 }
 
-TEST_CASE("Two pieces are alike when their measured sides agree in any order") {
-    const auto alike = [](const Piece& a, const Piece& b, Step step) {
-        return likeness(a.shape, step) == likeness(b.shape, step);
+namespace {
+
+bool alike(const Piece& a, const Piece& b, Step step) {
+    const auto likeness_of = [&](const Piece& p) {
+        return likeness(p.shape, measure(p.shape, measured_in(step)), step);
     };
+    return likeness_of(a) == likeness_of(b);
+}
+
+}  // namespace
+
+TEST_CASE("Two pieces are alike when their measured sides agree in any order") {
     CHECK(alike(triangle(1, 80, 60, 50), triangle(2, 50, 80, 60), whole_mm));
     CHECK(alike(triangle(1, 80, 60, 50), triangle(2, 60, 80, 50), whole_mm));  // Mirrored.
     CHECK(alike(triangle(1, 80, 60, 50), triangle(2, 80.4, 59.6, 50), whole_mm));
@@ -179,9 +187,9 @@ TEST_CASE("Two pieces are alike when their measured sides agree in any order") {
 TEST_CASE("Two four-cornered pieces of the same sides are not alike when they lean differently") {
     const Piece square = rectangle(1, 50, 50);
     const Piece leaning = outline(2, {{0, 0}, {50, 0}, {80, -40}, {30, -40}});  // All sides 50.
-    CHECK_FALSE(likeness(square.shape, whole_mm) == likeness(leaning.shape, whole_mm));
+    CHECK_FALSE(alike(square, leaning, whole_mm));
     const Piece mirrored = outline(3, {{0, 0}, {50, 0}, {20, -40}, {-30, -40}});
-    CHECK(likeness(leaning.shape, whole_mm) == likeness(mirrored.shape, whole_mm));
+    CHECK(alike(leaning, mirrored, whole_mm));
 }
 
 }  // namespace
