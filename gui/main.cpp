@@ -32,8 +32,8 @@ bool is_file_alone(int argc, char** argv) {
 
 int main(int argc, char** argv) {
 #ifdef BOUGHWORK_WINDOW
-    if (argc <= 1) return boughwork::run_window(example());
-    if (is_file_alone(argc, argv)) return boughwork::run_window(argv[1]);
+    if (argc <= 1) return boughwork::run_window("", example());
+    if (is_file_alone(argc, argv)) return boughwork::run_window(argv[1], "");
 #endif
     return boughwork::run_console(argc, argv, std::cout, std::cerr);
 }

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <cstdlib>
 #include <filesystem>
+#include <set>
 #include <string_view>
 #include <system_error>
 #include <utility>
@@ -13,6 +14,12 @@
 
 namespace boughwork {
 namespace {
+
+/// That may have one plan open and keep a copy each.
+constexpr int most_windows = 200;
+
+/// After a copy's name: the window that goes on with it is there.
+const std::string claim_ending = ".lock";
 
 /// FNV-1a with 64 bits (Fowler, Noll, Vo; offset and prime from draft-eastlake-fnv). The same on every
 /// machine and in every version, which std::hash does not promise.
@@ -66,27 +73,74 @@ std::string autosave_folder() {
     return "";
 }
 
-Result<Done> Autosave::keep(const std::string& plan_path, const Scene& scene) {
-    if (folder_.empty()) return Done{};
-    return files_.save(copy_path(plan_path), write_plan(scene));
+std::optional<Scene> Autosave::open(const std::string& plan_path) {
+    plan_path_ = plan_path;
+    return claim(true);
 }
 
-std::optional<Scene> Autosave::kept(const std::string& plan_path) {
-    if (folder_.empty()) return std::nullopt;
-    const Result<std::string> text = files_.read(copy_path(plan_path));
+void Autosave::begin(const std::string& plan_path) {
+    plan_path_ = plan_path;
+    claim(false);
+}
+
+std::optional<Scene> Autosave::claim(bool left_ones) {
+    claim_.reset();
+    no_claim_ = {.found = "Too many windows have this plan open."};
+    shared_ = false;
+    std::optional<Scene> left;
+    if (folder_.empty()) return left;
+    std::set<std::string> names;
+    if (const auto entries = files_.list(folder_))
+        for (const Files::Entry& entry : *entries) names.insert(entry.name);
+    for (int number = 1; number <= most_windows; ++number) {
+        const std::string name = name_of_copy(number);
+        const bool there = names.count(name) > 0;
+        if (claim_ && !there && names.count(name + claim_ending) == 0) continue;  // nobody ever came that far
+
+        Result<std::unique_ptr<Claim>> result = files_.claim(folder_ + "/" + name + claim_ending);
+        if (!result) {
+            no_claim_ = result.problem();
+            return left;
+        }
+        std::unique_ptr<Claim> claimed = std::move(result).value();
+        shared_ = shared_ || !claimed;
+        if (!claimed || left) continue;
+        if (there && left_ones) left = read(folder_ + "/" + name);
+        // A copy that cannot be read, of a later version perhaps, is left alone.
+        if (there ? !left : claim_ != nullptr) continue;
+        claim_ = std::move(claimed);
+        copy_path_ = folder_ + "/" + name;
+    }
+    return left;
+}
+
+Result<Done> Autosave::keep(const Scene& scene) {
+    if (folder_.empty()) return Done{};
+    const std::string text = write_plan(scene);
+    if (text.size() > largest_file_bytes) return Problem{.found = "The plan makes a file of more than 16 MiB."};
+    if (!claim_) claim(false);  // perhaps the disk has room by now
+    if (!claim_) return no_claim_;
+    return files_.save(copy_path_, text);
+}
+
+std::optional<Scene> Autosave::kept() { return claim_ ? read(copy_path_) : std::nullopt; }
+
+Result<Done> Autosave::forget() {
+    if (!claim_) return Done{};
+    return files_.remove(copy_path_);
+}
+
+std::optional<Scene> Autosave::read(const std::string& path) {
+    const Result<std::string> text = files_.read(path);
     if (!text) return std::nullopt;
     Result<Scene> scene = read_plan(*text);
     if (!scene) return std::nullopt;
     return std::move(scene).value();
 }
 
-Result<Done> Autosave::forget(const std::string& plan_path) {
-    if (folder_.empty()) return Done{};
-    return files_.remove(copy_path(plan_path));
-}
-
-std::string Autosave::copy_path(const std::string& plan_path) const {
-    return folder_ + "/" + readable_stem(plan_path) + "-" + in_hex(stable_hash(absolute(plan_path))) + ".bough.json";
+std::string Autosave::name_of_copy(int number) const {
+    const std::string name = readable_stem(plan_path_) + "-" + in_hex(stable_hash(absolute(plan_path_)));
+    return name + (number == 1 ? "" : "-" + std::to_string(number)) + ".bough.json";
 }
 
 }  // namespace boughwork

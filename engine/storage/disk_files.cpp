@@ -11,14 +11,13 @@
 #include <tuple>
 #include <utility>
 
+#include "engine/storage/disk_lock.h"
 #include "engine/storage/files.h"
 
 namespace boughwork {
 namespace {
 
 namespace fs = std::filesystem;
-
-std::error_code last_error() { return {errno, std::generic_category()}; }
 
 std::string why(const std::error_code& error) {
     switch (error.value()) {
@@ -56,25 +55,6 @@ Problem cannot_save(const std::string& path, const std::string& reason) {
             .to_do = "Save under another name or in another folder."};
 }
 
-/// An open file, closed at the end of its scope.
-class Descriptor {
-public:
-    explicit Descriptor(int number) : number_(number) {}
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
-    ~Descriptor() { close(); }
-
-    bool is_open() const { return number_ >= 0; }
-    int number() const { return number_; }
-    std::error_code close() {
-        if (is_open() && ::close(std::exchange(number_, -1)) != 0) return last_error();
-        return {};
-    }
-
-private:
-    int number_;
-};
-
 /// Where the links of `path` lead; nothing need be there.
 fs::path behind_links(fs::path path, std::error_code& error) {
     constexpr int most_links = 40;  // as many as Linux follows
@@ -90,23 +70,14 @@ fs::path behind_links(fs::path path, std::error_code& error) {
 
 fs::path folder_of(const fs::path& path) { return path.has_parent_path() ? path.parent_path() : fs::path("."); }
 
-/// A new file beside the others of the folder; `path` becomes its name.
-Descriptor open_new_file(const fs::path& folder, mode_t mode, fs::path& path) {
-    constexpr int most_tries = 1000;
-    const std::string stem = ".boughwork-" + std::to_string(::getpid()) + "-";
-    int number = -1;
-    for (int i = 0; i < most_tries && number < 0; ++i) {
-        path = folder / (stem + std::to_string(i));
-        number = ::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
-        if (number < 0 && errno != EEXIST) break;
-    }
-    return Descriptor(number);
-}
-
 std::error_code take_over_permissions(const Descriptor& file, const struct stat& old) {
-    // Only root may give a file away; for anybody else it is their own from now on, which is no fault.
-    std::ignore = ::fchown(file.number(), old.st_uid, old.st_gid);
-    if (::fchmod(file.number(), old.st_mode & 07777) != 0) return last_error();
+    mode_t mode = old.st_mode & 0777;
+    // Only root may give a file away; for anybody else it is their own from now on, which is no fault. The group
+    // is what those who share a folder share. Where it cannot stay, another one gets no more than everybody has.
+    const bool group_stays = ::fchown(file.number(), old.st_uid, old.st_gid) == 0 ||
+                             ::fchown(file.number(), static_cast<uid_t>(-1), old.st_gid) == 0;
+    if (!group_stays) mode = (mode & ~static_cast<mode_t>(S_IRWXG)) | (mode & ((mode & S_IRWXO) << 3));
+    if (::fchmod(file.number(), mode) != 0) return last_error();
     return {};
 }
 
@@ -135,13 +106,14 @@ void sync_folder(const fs::path& folder) {
 std::error_code replace(const fs::path& target, const std::optional<struct stat>& old, const std::string& content) {
     const fs::path folder = folder_of(target);
     const mode_t private_until_it_has_the_old_mode = 0600;
+    clear_away_left_files(folder);
     fs::path beside;
-    Descriptor file = open_new_file(folder, old ? private_until_it_has_the_old_mode : 0666, beside);
+    // Open, and so locked, until it has its name.
+    const Descriptor file = open_new_file(folder, old ? private_until_it_has_the_old_mode : 0666, beside);
     if (!file.is_open()) return last_error();
     std::error_code error;
     if (old) error = take_over_permissions(file, *old);
     if (!error) error = write_all(file, content);
-    if (!error) error = file.close();
     if (!error && ::rename(beside.c_str(), target.c_str()) != 0) error = last_error();
     if (error) {
         ::unlink(beside.c_str());
@@ -208,6 +180,15 @@ Result<Done> DiskFiles::remove(const std::string& path) {
     return Problem{.found = "\"" + path + "\" cannot be removed: " + why(last_error()),
                    .kept = "It stays as it was.",
                    .to_do = "Remove it by hand."};
+}
+
+Result<std::unique_ptr<Claim>> DiskFiles::claim(const std::string& path) {
+    std::error_code error;
+    fs::create_directories(folder_of(path), error);
+    std::unique_ptr<Claim> claim;
+    if (!error) claim = lock_file(path, error);
+    if (error) return cannot_save(path, why(error));
+    return claim;
 }
 
 Result<std::vector<Files::Entry>> DiskFiles::list(const std::string& folder) {

@@ -2,6 +2,7 @@
 #pragma once
 // The one way to the disk, so that a test or a browser can stand in for it.
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -11,6 +12,12 @@ namespace boughwork {
 
 /// A plan file may be no larger (contract).
 inline constexpr std::size_t largest_file_bytes = std::size_t{16} << 20;
+
+/// Held by one program at a time, until it is destroyed or the program ends, however it ends.
+class Claim {
+public:
+    virtual ~Claim() = default;
+};
 
 class Files {
 public:
@@ -26,6 +33,10 @@ public:
     /// No file, no problem.
     virtual Result<Done> remove(const std::string& path) = 0;
 
+    /// A claim on a path, which is listed as an empty file as long as it is held; null while another holds it.
+    /// Makes missing folders.
+    virtual Result<std::unique_ptr<Claim>> claim(const std::string& path) = 0;
+
     struct Entry {
         std::string name;
         bool folder = false;
@@ -34,13 +45,15 @@ public:
     virtual Result<std::vector<Entry>> list(const std::string& folder) = 0;
 };
 
-/// The machine's own disk. save() writes beside, syncs, renames, and syncs the folder.
+/// The machine's own disk. save() writes beside, syncs, renames, and syncs the folder; what a program that was
+/// ended in the middle left there is cleared away by the next save.
 class DiskFiles final : public Files {
 public:
     Result<std::string> read(const std::string& path, std::size_t most_bytes) override;
     Result<Done> save(const std::string& path, const std::string& content) override;
     bool exists(const std::string& path) override;
     Result<Done> remove(const std::string& path) override;
+    Result<std::unique_ptr<Claim>> claim(const std::string& path) override;
     Result<std::vector<Entry>> list(const std::string& folder) override;
 };
 

@@ -84,10 +84,12 @@ struct HoldAt {
 struct LetGo {};
 /// Escape: as if nothing had been grabbed.
 struct CancelHold {};
+/// `as_new`: as a new tree, so that a save asks for a name; the file is only looked at.
 struct OpenFile {
     std::string path;
+    bool as_new = false;
 };
-/// `replace`: the person knows that a file is there.
+/// `replace`: the person was asked about what is there.
 struct SaveFile {
     std::string path;
     bool replace = false;
@@ -95,6 +97,10 @@ struct SaveFile {
 /// The answer to what a crash left behind: take it, or throw it away.
 struct Recover {
     bool take = true;
+};
+/// The program shall end. What is not saved is kept; where it cannot be, that is asked about, unless `anyway`.
+struct Leave {
+    bool anyway = false;
 };
 struct ShowFinding {
     std::size_t index = 0;
@@ -111,7 +117,7 @@ struct Pan {
 };
 struct CloseDialog {};
 
-using Command = std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, Recover,
+using Command = std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, Recover, Leave,
                              ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",

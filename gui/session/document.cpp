@@ -18,16 +18,17 @@ std::string file_name(const std::string& path) {
 
 Document::Document(Files& files, std::string autosave_folder)
     : files_(files), autosave_(files, std::move(autosave_folder)), history_(new_scene()) {
-    begin(new_scene(), "");
+    begin(new_scene(), "", "");
 }
 
-void Document::begin(Scene scene, std::string path) {
+void Document::begin(Scene scene, std::string path, std::string on_disk) {
     path_ = std::move(path);
+    on_disk_ = std::move(on_disk);
     saved_ = scene;
     history_ = History(std::move(scene));
     differs_since_s_.reset();
     recovered_.reset();
-    copy_ = autosave_.kept(path_);
+    copy_ = autosave_.open(path_);
     if (copy_ && !(*copy_ == saved_)) recovered_ = copy_;
 }
 
@@ -35,22 +36,22 @@ void Document::record(Scene scene, std::string label, std::optional<PieceNumber>
     history_.record(std::move(scene), std::move(label), selection);
 }
 
-Result<Done> Document::put_aside() {
-    if (!unsaved()) return Done{};
+Result<Done> Document::put_aside(const Scene& shown) {
+    if (shown == saved_) return forget_copy();
     const std::string kept = "The open plan stays as it was.";
     if (recovered_)
         return Problem{"What was kept of the open plan has not been looked at yet.", kept,
                        "First say whether you want it back."};
-    const Result<Done> done = autosave_.keep(path_, scene());
+    const Result<Done> done = autosave_.keep(shown);
     if (!done) return Problem{done.problem().found, kept, "Save the open plan first."};
     // Read back, since nothing else will hold it: a session without a folder keeps nothing.
-    if (autosave_.kept(path_) != scene())
+    if (autosave_.kept() != shown)
         return Problem{"The open plan is not saved, and no copy of it could be kept.", kept, "Save it first."};
     return Done{};
 }
 
-Result<Done> Document::open(const std::string& path) {
-    const Result<std::string> text = files_.read(path);
+Result<Done> Document::open(const std::string& path, bool as_new) {
+    Result<std::string> text = files_.read(path);
     if (!text) return text.problem();
     Result<Scene> scene = read_plan(*text);
     if (!scene) {
@@ -58,9 +59,9 @@ Result<Done> Document::open(const std::string& path) {
         problem.found = file_name(path) + ": " + problem.found;
         return problem;
     }
-    const Result<Done> aside = put_aside();
+    const Result<Done> aside = put_aside(this->scene());
     if (!aside) return aside;
-    begin(std::move(scene).value(), path);
+    begin(std::move(scene).value(), as_new ? "" : path, std::move(text).value());
     return Done{};
 }
 
@@ -69,31 +70,42 @@ Result<Done> Document::start_new() {
         record(new_scene(), "start a new tree", std::nullopt);
         return Done{};
     }
-    const Result<Done> aside = put_aside();
+    const Result<Done> aside = put_aside(scene());
     if (!aside) return aside;
-    begin(new_scene(), "");
+    begin(new_scene(), "", "");
     return Done{};
+}
+
+Result<InTheWay> Document::in_the_way(const std::string& path) {
+    const bool there = files_.exists(path);
+    if (path != path_) return there ? InTheWay::another_file : InTheWay::nothing;
+    if (!there) return InTheWay::gone;
+    const Result<std::string> now = files_.read(path);
+    if (!now) return Problem{now.problem().found, "Nothing was written; the plan stays open.", "Save it elsewhere."};
+    return *now == on_disk_ ? InTheWay::nothing : InTheWay::changed;
 }
 
 Result<Done> Document::save(const std::string& path) {
     assert(!path.empty());
-    const std::string text = write_plan(scene());
+    std::string text = write_plan(scene());
     if (text.size() > largest_file_bytes)  // it could not be opened again
         return Problem{"The plan would make a file of more than 16 MiB.", "Nothing was written; the plan stays open.",
                        "Throw away plans or pieces that are not needed."};
     const Result<Done> done = files_.save(path, text);
     if (!done) return done;
-    const std::string was = std::exchange(path_, path);
+    const bool moved = std::exchange(path_, path) != path;
+    on_disk_ = std::move(text);
     saved_ = scene();
     differs_since_s_.reset();
-    // What was recovered and not looked at stays until it is taken or thrown away.
-    if (recovered_) return Done{};
-    copy_.reset();
-    if (was != path) {
-        const Result<Done> forgotten = autosave_.forget(was);
-        if (!forgotten) return forgotten;
+    // What was recovered and not looked at stays until it is taken or thrown away. Otherwise a copy that cannot
+    // be removed is no failure of the save: the next tick tries again, and says so.
+    if (!recovered_ && autosave_.forget()) copy_.reset();
+    if (moved) {
+        recovered_.reset();  // it waits for the next who opens what it was kept of
+        copy_.reset();
+        autosave_.begin(path_);
     }
-    return autosave_.forget(path);
+    return Done{};
 }
 
 Result<Done> Document::recover(bool take) {
@@ -103,31 +115,38 @@ Result<Done> Document::recover(bool take) {
         record(std::move(scene), "take back what was kept", std::nullopt);
         return Done{};
     }
+    return forget_copy();
+}
+
+Result<Done> Document::forget_copy() {
+    if (recovered_ || !copy_) return Done{};
     copy_.reset();
-    return autosave_.forget(path_);
+    return autosave_.forget();
 }
 
-bool Document::waits_for_tick() const {
+bool Document::waits_for_tick(const Scene& shown) const {
     if (recovered_) return false;
-    return unsaved() ? copy_ != scene() : copy_.has_value();
+    return shown == saved_ ? copy_.has_value() : copy_ != shown;
 }
 
-Result<Done> Document::tick(double now_s) {
-    if (!waits_for_tick()) {
+Result<Done> Document::tick(double now_s, const Scene& shown) {
+    if (!waits_for_tick(shown)) {
         differs_since_s_.reset();
         return Done{};
     }
-    if (!unsaved()) {
+    if (shown == saved_) {
         differs_since_s_.reset();
-        copy_.reset();
-        return autosave_.forget(path_);
+        return forget_copy();
     }
     if (!differs_since_s_) differs_since_s_ = now_s;
     if (now_s < *differs_since_s_ + kept_after_s) return Done{};
     differs_since_s_.reset();
-    const Result<Done> done = autosave_.keep(path_, scene());
-    if (done) copy_ = scene();
-    return done;
+    const Result<Done> done = autosave_.keep(shown);
+    if (!done)
+        return Problem{"No copy of what is not saved can be kept. " + done.problem().found,
+                       "The plan stays open, and it is tried again.", "Save it yourself."};
+    copy_ = shown;
+    return Done{};
 }
 
 std::string with_extension(const std::string& path) {

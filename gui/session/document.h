@@ -16,6 +16,14 @@ namespace boughwork {
 /// one who writes fast is not saved at each letter, and a tick every 0.2 s still keeps it in half a second.
 inline constexpr double kept_after_s = 0.3;
 
+/// What a save would destroy that the person may not know of.
+enum class InTheWay {
+    nothing,
+    another_file,  ///< The path is not the document's own, and there is a file.
+    changed,       ///< The document's own file holds something else than when it was opened or saved last.
+    gone,          ///< It is not there any more: taken away, or its disk is.
+};
+
 class Document {
 public:
     /// A new tree without a file, or what a crash left behind of one, in recovered().
@@ -33,32 +41,42 @@ public:
     void undo() { history_.undo(); }
     void redo() { history_.redo(); }
 
-    /// The file becomes the open one. An unsaved scene is kept first as its own file's copy.
-    Result<Done> open(const std::string& path);
+    /// True when another window on this machine had the file open already.
+    bool shared() const { return !path_.empty() && autosave_.shared(); }
+
+    /// The file becomes the open one. An unsaved scene is kept first as its own file's copy. `as_new`: what it
+    /// holds becomes a new tree without a file.
+    Result<Done> open(const std::string& path, bool as_new = false);
     /// A new tree: a step in the history of one without a file, else the open file makes way as for open().
     Result<Done> start_new();
-    /// `path` becomes the document's own. Not empty; see with_extension().
+    /// Looks at what the file holds now, since its time may say anything.
+    Result<InTheWay> in_the_way(const std::string& path);
+    /// `path` becomes the document's own, whatever is in the way. Not empty; see with_extension().
     Result<Done> save(const std::string& path);
     /// Takes what was recovered, as a step that can be undone, or throws it away.
     Result<Done> recover(bool take);
 
-    /// Keeps a copy of an unsaved scene, and forgets it when it is saved again. `now_s` runs evenly.
-    Result<Done> tick(double now_s);
+    // `shown` is what is seen: the scene, or what it would be if the hand let go now.
+    /// Keeps a copy of what is shown and not saved, and forgets it when it is saved again. `now_s` runs evenly.
+    Result<Done> tick(double now_s, const Scene& shown);
     /// True while a tick has something left to do.
-    bool waits_for_tick() const;
+    bool waits_for_tick(const Scene& shown) const;
+    /// Keeps what is shown and not saved, and makes sure of it: after that the document may end.
+    Result<Done> put_aside(const Scene& shown);
 
 private:
-    Result<Done> put_aside();
-    void begin(Scene scene, std::string path);
+    void begin(Scene scene, std::string path, std::string on_disk);
+    Result<Done> forget_copy();
 
     Files& files_;
     Autosave autosave_;
     History history_;
     Scene saved_;
     std::string path_;
+    std::string on_disk_;  // the file, byte for byte, when it was opened or saved last
     std::optional<Scene> recovered_;
     std::optional<Scene> copy_;              // what the kept copy holds
-    std::optional<double> differs_since_s_;  // since when the scene is neither saved nor kept
+    std::optional<double> differs_since_s_;  // since when what is shown is neither saved nor kept
 };
 
 /// A path whose file has no extension gets ".bough.json".

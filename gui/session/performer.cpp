@@ -38,9 +38,10 @@ struct Session::Performer {
 
     void operator()(const LetGo&) const { session.let_go(); }
     void operator()(const CancelHold&) const { session.drop_hold(); }
-    void operator()(const OpenFile& file) const { session.open(file.path); }
+    void operator()(const OpenFile& file) const { session.open(file.path, file.as_new); }
     void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }
     void operator()(const Recover& recover) const { session.recover(recover.take); }
+    void operator()(const Leave& leave) const { session.leave(leave.anyway); }
     void operator()(const ShowFinding& show) const { session.verdict_.show(session.scene(), show.index); }
 
     void operator()(const PointAtLine& point) const {

@@ -28,7 +28,7 @@ void Session::press(Action action) {
     switch (action) {
         case Action::undo: travel(true); break;
         case Action::redo: travel(false); break;
-        case Action::save: save(path(), true); break;
+        case Action::save: save(path(), false); break;
         case Action::new_tree: start_new(); break;
 
         case Action::save_as: dialog_ = Dialog::save_as; break;

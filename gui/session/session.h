@@ -17,7 +17,7 @@
 
 namespace boughwork {
 
-enum class Dialog { none, open, save_as, make_a_piece, rename_plan, challenge, help, recover, replace_file };
+enum class Dialog { none, open, save_as, make_a_piece, rename_plan, challenge, help, recover, replace_file, leave };
 
 class Session {
 public:
@@ -25,10 +25,10 @@ public:
     Session(Files& files, std::string autosave_folder);
 
     void perform(const Command& command);
-    /// Keeps an unsaved scene at most half a second after it changed. `now_s` runs evenly.
+    /// Keeps what is seen and not saved at most half a second after it changed. `now_s` runs evenly.
     void tick(double now_s);
     /// True while a tick has something left to do; otherwise an idle window may sleep.
-    bool waits_for_tick() const { return document_.waits_for_tick(); }
+    bool waits_for_tick() const { return document_.waits_for_tick(scene()); }
 
     // What is seen. A held thing shows as it would be if let go.
     const Scene& scene() const { return preview_ ? *preview_ : document_.scene(); }
@@ -62,6 +62,10 @@ public:
     const std::optional<Scene>& recovered() const { return document_.recovered(); }
     /// The file that Dialog::replace_file asks about.
     const std::string& replace_path() const { return replace_path_; }
+    /// What Dialog::replace_file asks about it.
+    InTheWay in_the_way() const { return in_the_way_; }
+    /// True once the program may end.
+    bool left() const { return left_; }
     /// A short word on what was just done ("saved"), or empty.
     const std::string& word() const { return word_; }
 
@@ -90,10 +94,11 @@ private:
     void choose_in_turn(bool forward);
     void fix_finding();
 
-    void open(const std::string& path);  // these in session_file.cpp
+    void open(const std::string& path, bool as_new);  // these in session_file.cpp
     void save(const std::string& path, bool replace);
     void start_new();
     void recover(bool take);
+    void leave(bool anyway);
     void begin_again();
     void close_dialog();
 
@@ -113,6 +118,8 @@ private:
     std::optional<Problem> problem_;
     std::string word_;
     std::string replace_path_;
+    InTheWay in_the_way_ = InTheWay::nothing;
+    bool left_ = false;
     Dialog dialog_ = Dialog::none;
     Camera camera_;
 };

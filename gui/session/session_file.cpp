@@ -25,12 +25,15 @@ void Session::close_dialog() {
     dialog_ = recovered() ? Dialog::recover : Dialog::none;
 }
 
-void Session::open(const std::string& path) {
+void Session::open(const std::string& path, bool as_new) {
     drop_hold();
     const bool was_unsaved = unsaved();
-    if (!went_well(document_.open(path))) return;
+    if (!went_well(document_.open(path, as_new))) return;
     begin_again();
     word_ = was_unsaved ? "opened; what was not saved before is kept" : "opened";
+    if (document_.shared())
+        problem_ = Problem{"This plan is open in another window too.", "Each window keeps its own changes.",
+                           "Save in one of them only. The other asks before it saves over it."};
 }
 
 void Session::save(const std::string& path, bool replace) {
@@ -39,10 +42,18 @@ void Session::save(const std::string& path, bool replace) {
         return;
     }
     const std::string target = with_extension(path);
-    if (target != this->path() && !replace && files_.exists(target)) {
-        replace_path_ = target;
-        dialog_ = Dialog::replace_file;
-        return;
+    if (!replace) {
+        const Result<InTheWay> found = document_.in_the_way(target);
+        if (!found) {
+            problem_ = found.problem();
+            return;
+        }
+        in_the_way_ = *found;
+        if (in_the_way_ != InTheWay::nothing) {
+            replace_path_ = target;
+            dialog_ = Dialog::replace_file;
+            return;
+        }
     }
     if (!went_well(document_.save(target))) return;
     close_dialog();
@@ -62,6 +73,11 @@ void Session::recover(bool take) {
     if (done) word_ = take ? "taken back; save it to keep it" : "thrown away";
 }
 
-void Session::tick(double now_s) { went_well(document_.tick(now_s)); }
+void Session::leave(bool anyway) {
+    left_ = anyway || went_well(document_.put_aside(scene()));
+    if (!left_) dialog_ = Dialog::leave;
+}
+
+void Session::tick(double now_s) { went_well(document_.tick(now_s, scene())); }
 
 }  // namespace boughwork

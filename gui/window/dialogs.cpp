@@ -27,6 +27,7 @@ void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widget
         case Dialog::help: return draw_help_dialog(session, layout, widgets, commands);
         case Dialog::recover: return draw_recover_dialog(session, layout, widgets, commands);
         case Dialog::replace_file: return draw_replace_dialog(session, layout, widgets, commands);
+        case Dialog::leave: return draw_leave_dialog(session, layout, widgets, commands);
         default: break;
     }
     if (auto* make = std::get_if<MakeAPieceDialog>(&typed_into_)) make->draw(session, layout, widgets, commands);

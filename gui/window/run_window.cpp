@@ -70,16 +70,17 @@ void run(Window& window) {
             window.session().tick(now_s());
             if (window.session().problem()) frames = 1;  // the copy could not be kept: say so
         }
-        if (std::any_of(events.begin(), events.end(), [](const SDL_Event& e) { return e.type == SDL_QUIT; })) break;
+        if (std::any_of(events.begin(), events.end(), [](const SDL_Event& e) { return e.type == SDL_QUIT; })) {
+            window.session().perform(Leave{});
+            frames = frames_after_an_event;
+        }
+        if (window.session().left()) return;
     }
-    // Whatever is not saved is kept now.
-    window.session().tick(now_s());
-    window.session().tick(now_s() + 1);
 }
 
 }  // namespace
 
-int run_window(const std::string& file) {
+int run_window(const std::string& file, const std::string& example) {
     if (SDL_InitSubSystem(SDL_INIT_VIDEO) != 0) {
         std::cerr << "There is no display for a window (" << SDL_GetError()
                   << "). Use the commands without a window: boughwork --help\n";
@@ -95,7 +96,11 @@ int run_window(const std::string& file) {
         return 2;
     }
     const std::unique_ptr<Window> opened = std::move(window).value();
-    if (!file.empty()) opened->session().perform(OpenFile{file});
+    Session& session = opened->session();
+    if (!file.empty())
+        session.perform(OpenFile{file});
+    else if (!example.empty() && !session.recovered())  // what was left behind comes first
+        session.perform(OpenFile{example, true});
     run(*opened);
     return 0;
 }

@@ -27,6 +27,8 @@ Screen::~Screen() {
 }
 
 Result<Done> Screen::open(int width, int height, bool hidden) {
+    // Mesa would keep a cache in the person's home, for a gain of nothing: our shaders are two lines each.
+    SDL_setenv("MESA_SHADER_CACHE_DISABLE", "true", 0);
     SDL_SetHint(SDL_HINT_VIDEO_ALLOW_SCREENSAVER, "1");
     SDL_SetHint(SDL_HINT_MOUSE_FOCUS_CLICKTHROUGH, "1");
     if (SDL_InitSubSystem(SDL_INIT_VIDEO) != 0) return no_window(SDL_GetError());

@@ -6,6 +6,35 @@
 #include "rules/wording.h"
 
 namespace boughwork {
+namespace {
+
+struct ReplaceWords {
+    std::string title;
+    std::string asks;  ///< After the file's path.
+    std::string yes;
+};
+
+ReplaceWords words_for(InTheWay found) {
+    switch (found) {
+        case InTheWay::changed:
+            return {"The file has changed",
+                    " holds something else than when you opened or saved it: somebody saved it from another window or "
+                    "program. Nothing was written. Shall this tree take its place? What the file holds now would be "
+                    "lost.",
+                    "replace it"};
+        case InTheWay::gone:
+            return {"The file is gone",
+                    " is not there any more. Perhaps it was moved, or its stick was pulled out. Your tree is still "
+                    "here. Shall the file be made again?",
+                    "make it again"};
+        default:
+            return {"There is a file of that name",
+                    " is there already. Shall this tree take its place? What the file holds now would be lost.",
+                    "replace it"};
+    }
+}
+
+}  // namespace
 
 void RenameDialog::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     const DialogCard card = draw_dialog_card(layout, widgets, "Another name for this plan", 520, 250);
@@ -25,15 +54,26 @@ void RenameDialog::draw(const Session& session, const Layout& layout, Widgets& w
 }
 
 void draw_replace_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const DialogCard card = draw_dialog_card(layout, widgets, "There is a file of that name", 560, 260);
-    widgets.write_lines(card.inside,
-                        session.replace_path() +
-                            " is there already. Shall this tree take its place? What the file "
-                            "holds now would be lost.",
-                        Face::body, palette::ink);
+    const ReplaceWords words = words_for(session.in_the_way());
+    const DialogCard card = draw_dialog_card(layout, widgets, words.title, 600, 280);
+    widgets.write_lines(card.inside, session.replace_path() + words.asks, Face::body, palette::ink);
     Foot foot(card.foot, widgets);
-    if (foot.button("replace it")) commands.push_back(SaveFile{session.replace_path(), true});
+    if (foot.button(words.yes)) commands.push_back(SaveFile{session.replace_path(), true});
     if (foot.button("another name", Tone::strong)) commands.push_back(Press{Action::save_as});
+    if (foot.button("never mind")) commands.push_back(CloseDialog{});
+}
+
+void draw_leave_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
+    const DialogCard card = draw_dialog_card(layout, widgets, "Not everything is saved", 620, 320);
+    PixelBox words = card.inside;
+    words.height /= 2;
+    widgets.write_lines(words, "If the program ends now, the changes since the last save are lost.", Face::body,
+                        palette::ink);
+    words.y += words.height;
+    if (session.problem()) write_problem(*session.problem(), words, widgets);
+    Foot foot(card.foot, widgets);
+    if (foot.button("end and lose them")) commands.push_back(Leave{true});
+    if (foot.button("save as", Tone::strong)) commands.push_back(Press{Action::save_as});
     if (foot.button("never mind")) commands.push_back(CloseDialog{});
 }
 

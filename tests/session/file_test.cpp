@@ -158,6 +158,7 @@ TEST_CASE("An unsaved scene is kept within half a second, and a new session offe
     CHECK_FALSE(table.session.waits_for_tick());
     const Scene left = table.session.scene();
 
+    table.files.end_all_programs();
     Session after_the_crash(table.files, "/kept");
     CHECK(after_the_crash.dialog() == Dialog::recover);
     REQUIRE(after_the_crash.recovered());

@@ -3,7 +3,10 @@
 // A disk in memory, for tests: a map from path to content, which can be told to fail.
 
 #include <map>
+#include <memory>
+#include <set>
 #include <string>
+#include <utility>
 
 #include "engine/storage/files.h"
 
@@ -34,13 +37,25 @@ public:
         return Done{};
     }
 
+    Result<std::unique_ptr<Claim>> claim(const std::string& path) override {
+        if (full) return Problem{"The disk is full.", "The file holds what it held.", "Make room."};
+        if (!claimed_->insert(path).second) return std::unique_ptr<Claim>();
+        return std::unique_ptr<Claim>(std::make_unique<Claimed>(claimed_, path));
+    }
+
     Result<std::vector<Entry>> list(const std::string& folder) override {
         std::vector<Entry> entries;
         for (const auto& [path, content] : contents)
             if (path.compare(0, folder.size() + 1, folder + "/") == 0)
                 entries.push_back({path.substr(folder.size() + 1), false});
+        for (const std::string& path : *claimed_)
+            if (path.compare(0, folder.size() + 1, folder + "/") == 0)
+                entries.push_back({path.substr(folder.size() + 1), false});
         return entries;
     }
+
+    /// As if every program that is at work on this disk had ended at once.
+    void end_all_programs() { claimed_ = std::make_shared<Names>(); }
 
     /// How many copies lie in the autosave folder.
     std::size_t kept() const {
@@ -48,6 +63,18 @@ public:
         for (const auto& [path, content] : contents) count += path.compare(0, 6, "/kept/") == 0 ? 1 : 0;
         return count;
     }
+
+private:
+    using Names = std::set<std::string>;
+    struct Claimed final : Claim {
+        Claimed(std::shared_ptr<Names> among_names, std::string path)
+            : among(std::move(among_names)), name(std::move(path)) {}
+        ~Claimed() override { among->erase(name); }
+        std::shared_ptr<Names> among;
+        std::string name;
+    };
+
+    std::shared_ptr<Names> claimed_ = std::make_shared<Names>();
 };
 
 }  // namespace boughwork
