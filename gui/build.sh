@@ -17,6 +17,7 @@ packages=(
 test_packages=(
     catch2
     poppler-utils                       # reads the pages that were made
+    strace                              # sees that nothing leaves the machine
     clang libclang-rt-14-dev            # libFuzzer, and a second opinion
     clang-tidy time                     # for tests/long.sh
 )

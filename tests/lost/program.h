@@ -19,8 +19,8 @@ namespace boughwork {
 
 class Program {
 public:
-    /// The first word is a path, or is looked for in PATH.
-    explicit Program(std::vector<std::string> words) {
+    /// The first word is a path, or is looked for in PATH. `errors_too`: what it says of errors is read as well.
+    explicit Program(std::vector<std::string> words, bool errors_too = false) {
         int ends[2];
         REQUIRE(::pipe2(ends, O_CLOEXEC) == 0);
         out_ = ends[0];
@@ -30,6 +30,7 @@ public:
         posix_spawn_file_actions_t actions;
         ::posix_spawn_file_actions_init(&actions);
         ::posix_spawn_file_actions_adddup2(&actions, ends[1], STDOUT_FILENO);
+        if (errors_too) ::posix_spawn_file_actions_adddup2(&actions, ends[1], STDERR_FILENO);
         const int failed = ::posix_spawnp(&id_, argv[0], &actions, nullptr, argv.data(), environ);
         ::posix_spawn_file_actions_destroy(&actions);
         ::close(ends[1]);

@@ -238,3 +238,145 @@ TEST_CASE("A new tree leaves the saved file alone") {
     CHECK(table.session.dialog() == Dialog::save_as);
     CHECK(table.files.contents["/fair/t.json"] == saved);
 }
+
+TEST_CASE("What a hand holds is kept as it is seen, and forgotten when the hand is called back") {
+    FairTable table;
+    table.hang(1, 60);
+    table.session.perform(SaveFile{"/fair/t.json"});
+    table.grab(1, table.pose(1).at_mm);
+    table.hold_at({200, 300}, true);
+    const Scene seen = table.session.scene();
+    REQUIRE(seen != table.session.history().scene());
+    CHECK(table.session.waits_for_tick());
+    table.session.tick(0);
+    table.session.tick(0.5);
+    CHECK_FALSE(table.session.waits_for_tick());
+
+    SECTION("a crash then loses nothing that was seen") {
+        table.files.end_all_programs();
+        Session after(table.files, "/kept");
+        after.perform(OpenFile{"/fair/t.json"});
+        REQUIRE(after.recovered());
+        CHECK(*after.recovered() == seen);
+    }
+    SECTION("called back, the scene is the saved one again") {
+        table.session.perform(CancelHold{});
+        table.session.tick(1);
+        CHECK(table.files.kept() == 0);
+    }
+    SECTION("let go, there is nothing more to keep") {
+        table.let_go();
+        CHECK_FALSE(table.session.waits_for_tick());
+        CHECK(table.files.kept() == 1);
+    }
+}
+
+TEST_CASE("A plan that another program changed is asked about before it is saved over") {
+    FairTable table;
+    table.session.perform(SaveFile{"/fair/t.json"});
+    table.hang(1, 60);
+    table.files.contents["/fair/t.json"] = a_file("Robins");
+    SECTION("with the key") { table.press(Action::save); }
+    SECTION("with the dialog") { table.session.perform(SaveFile{"/fair/t.json"}); }
+    CHECK(table.session.dialog() == Dialog::replace_file);
+    CHECK(table.session.in_the_way() == InTheWay::changed);
+    CHECK(table.files.contents["/fair/t.json"] == a_file("Robins"));
+    table.session.perform(SaveFile{table.session.replace_path(), true});
+    CHECK(table.session.word() == "saved");
+    table.press(Action::undo);
+    table.press(Action::save);
+    CHECK(table.session.word() == "saved");
+}
+
+TEST_CASE("A plan that was taken away is asked about before it is made again") {
+    FairTable table;
+    table.session.perform(SaveFile{"/fair/t.json"});
+    table.files.contents.clear();
+    table.press(Action::save);
+    CHECK(table.session.in_the_way() == InTheWay::gone);
+    CHECK(table.files.contents.empty());
+    table.session.perform(SaveFile{table.session.replace_path(), true});
+    CHECK(table.files.contents.count("/fair/t.json") == 1);
+}
+
+TEST_CASE("A second window at a plan is told, one at a plan of its own is not") {
+    FairTable table;
+    table.session.perform(SaveFile{"/fair/t.json"});
+    Session second(table.files, "/kept");
+    CHECK_FALSE(second.problem());
+    second.perform(OpenFile{"/fair/t.json"});
+    REQUIRE(second.problem());
+    CHECK(second.path() == "/fair/t.json");
+    second.perform(Press{Action::new_tree});
+    CHECK_FALSE(second.problem());
+    table.session.perform(OpenFile{"/fair/t.json"});
+    CHECK_FALSE(table.session.problem());
+}
+
+TEST_CASE("A new tree in a second window is not taken for what a crash left of the first") {
+    FairTable table;
+    table.session.tick(0);
+    table.session.tick(1);
+    REQUIRE(table.files.kept() == 1);
+    Session second(table.files, "/kept");
+    CHECK(second.dialog() == Dialog::none);
+    second.perform(Wish{SetTitle{"Wrens"}});
+    second.tick(0);
+    second.tick(1);
+    CHECK(table.files.kept() == 2);
+    second.perform(SaveFile{"/fair/wrens.json"});
+    CHECK(table.files.kept() == 1);
+}
+
+TEST_CASE("A file opened as a new tree is only looked at: a save asks for a name") {
+    FairTable table;
+    table.files.contents["/fair/example.json"] = a_file("Example");
+    table.session.perform(OpenFile{"/fair/example.json", true});
+    CHECK(table.session.scene().title == "Example");
+    CHECK(table.session.path().empty());
+    CHECK_FALSE(table.session.unsaved());
+    table.wish(SetTitle{"Robins"});
+    table.press(Action::save);
+    CHECK(table.session.dialog() == Dialog::save_as);
+    CHECK(table.files.contents["/fair/example.json"] == a_file("Example"));
+}
+
+TEST_CASE("The program ends once everything is saved or kept, and otherwise asks") {
+    FairTable table;
+    SECTION("saved") {
+        table.session.perform(SaveFile{"/fair/t.json"});
+        table.session.perform(Leave{});
+        CHECK(table.session.left());
+        CHECK(table.files.kept() == 0);
+    }
+    SECTION("kept, with what a hand holds") {
+        table.hang(1, 60);
+        table.grab(1, table.pose(1).at_mm);
+        table.hold_at({200, 300}, true);
+        const Scene seen = table.session.scene();
+        table.session.perform(Leave{});
+        CHECK(table.session.left());
+        table.files.end_all_programs();
+        CHECK(Session(table.files, "/kept").recovered() == seen);
+    }
+    SECTION("neither: the disk is full") {
+        table.files.full = true;
+        table.session.perform(Leave{});
+        CHECK_FALSE(table.session.left());
+        CHECK(table.session.dialog() == Dialog::leave);
+        REQUIRE(table.session.problem());
+        table.session.perform(CloseDialog{});
+        CHECK(table.session.dialog() == Dialog::none);
+        table.session.perform(Leave{true});
+        CHECK(table.session.left());
+    }
+    SECTION("neither: there is no folder for copies") {
+        Session homeless(table.files, "");
+        homeless.perform(Wish{SetTitle{"Wrens"}});
+        homeless.perform(Leave{});
+        CHECK_FALSE(homeless.left());
+        homeless.perform(SaveFile{"/fair/wrens.json"});
+        homeless.perform(Leave{});
+        CHECK(homeless.left());
+    }
+}

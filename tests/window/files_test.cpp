@@ -95,6 +95,52 @@ TEST_CASE("saving under the name of another file asks first") {
     CHECK(*saved == it.session().scene());
 }
 
+TEST_CASE("saving over a file that somebody changed asks first, in words of its own") {
+    DrivenWindow it;
+    it.open_example();
+    it.wish(SetTitle{"Robin table"});
+    const std::string theirs = it.files.contents[example_path] + "\n";
+    it.files.contents[example_path] = theirs;
+    it.key(SDLK_s, KMOD_LCTRL);
+    REQUIRE(it.session().dialog() == Dialog::replace_file);
+    it.save_picture("files_changed");
+    it.click("never mind");
+    CHECK(it.files.contents[example_path] == theirs);
+    it.key(SDLK_s, KMOD_LCTRL);
+    it.click("another name");
+    REQUIRE(it.session().dialog() == Dialog::save_as);
+    it.click("never mind");
+    it.key(SDLK_s, KMOD_LCTRL);
+    it.click("replace it");
+    CHECK(read_plan(it.files.contents[example_path])->title == "Robin table");
+    CHECK(it.session().word() == "saved");
+
+    it.files.contents.erase(example_path);
+    it.key(SDLK_s, KMOD_LCTRL);
+    it.save_picture("files_gone");
+    it.click("make it again");
+    CHECK(it.files.contents.count(example_path) == 1);
+}
+
+TEST_CASE("a window that can keep nothing asks before it closes") {
+    DrivenWindow it;
+    it.open_example();
+    it.wish(SetTitle{"Robin table"});
+    it.files.full = true;
+    it.perform(Leave{});
+    REQUIRE(it.session().dialog() == Dialog::leave);
+    it.save_picture("files_leave");
+    it.click("never mind");
+    CHECK_FALSE(it.session().left());
+    it.perform(Leave{});
+    it.click("save as");
+    REQUIRE(it.session().dialog() == Dialog::save_as);
+    it.click("never mind");
+    it.perform(Leave{});
+    it.click("end and lose them");
+    CHECK(it.session().left());
+}
+
 TEST_CASE("a new tree is saved under a name made of its title") {
     DrivenWindow it;
     it.wish(SetTitle{"Robin table, no. 4"});
