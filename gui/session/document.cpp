@@ -43,7 +43,9 @@ Result<Done> Document::put_aside(const Scene& shown) {
         return Problem{"What was kept of the open plan has not been looked at yet.", kept,
                        "First say whether you want it back."};
     const Result<Done> done = autosave_.keep(shown);
-    if (!done) return Problem{done.problem().found, kept, "Save the open plan first."};
+    if (!done)
+        return Problem{"No copy of what is not saved can be kept. " + done.problem().found, kept,
+                       "Save the open plan first."};
     // Read back, since nothing else will hold it: a session without a folder keeps nothing.
     if (autosave_.kept() != shown)
         return Problem{"The open plan is not saved, and no copy of it could be kept.", kept, "Save it first."};

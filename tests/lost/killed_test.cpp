@@ -154,6 +154,35 @@ TEST_CASE("A program that is killed while it saves or autosaves leaves the whole
                << " of an autosave");
 }
 
+TEST_CASE("Groups that save into one folder at the same time do not get into each other's files") {
+    const Folder folder;
+    struct Writer {
+        std::string plan;
+        std::unique_ptr<Program> program;
+    };
+    std::vector<Writer> writers(3);
+    for (std::size_t i = 0; i < writers.size(); ++i) {
+        writers[i].plan = folder / ("fair/table" + std::to_string(i) + ".bough.json");
+        put(writers[i].plan, write_plan(robin_table()));
+        writers[i].program = std::make_unique<Program>(std::vector<std::string>{
+            BOUGHWORK_LOST_CHILD, "writing", writers[i].plan, folder.state(), std::to_string(i)});
+    }
+    sleep_s(2);
+    for (Writer& writer : writers) {
+        CHECK(writer.program->runs());  // none had trouble with the others
+        writer.program->end(SIGKILL);
+        const std::string said = writer.program->said();
+        const TextHash saved = hash_of(content_of(writer.plan));
+        bool own = false;
+        for (std::size_t at = 0; at + sizeof(Announcement) <= said.size(); at += sizeof(Announcement)) {
+            Announcement next;
+            std::memcpy(&next, said.data() + at, sizeof next);
+            own = own || next.shown == saved;
+        }
+        CHECK(own);
+    }
+}
+
 TEST_CASE("After a kill the next start offers what was on the screen at most a second before, drags included") {
     constexpr unsigned tables_at_once = 24;
     const unsigned rounds = std::max(1U, number_in("BOUGHWORK_KILLS", 500) * 3 / 10 / tables_at_once);

@@ -42,6 +42,7 @@ public:
                 save();
             else
                 session_.tick(now_s);
+            if (session_.problem()) stop();
         }
     }
 
