@@ -43,8 +43,8 @@ Result<Done> check_name(const std::string& name) {
     return check_text(name);
 }
 
-Result<Done> check_room(std::size_t listed) {
-    if (listed >= most_listed) return cannot("There are too many of them.", "Take one out first.");
+Result<Done> check_room(std::size_t listed, std::size_t most = most_listed) {
+    if (listed >= most) return cannot("There are too many of them.", "Take one out first.");
     return Done{};
 }
 
@@ -194,7 +194,7 @@ Result<Scene> carried_out(Scene scene, const MoveTogether& wish) {
 
 Result<Scene> carried_out(Scene scene, const AddBranch& wish) {
     Tree& tree = current_plan_in(scene).tree;
-    if (const Result<Done> can = check_room(tree.branches.size()); !can) return can.problem();
+    if (const Result<Done> can = check_room(tree.branches.size(), most_branches); !can) return can.problem();
     Branch branch = wish.branch;
     if (branch.name.empty()) branch.name = free_branch_name(tree);
     if (const Result<Done> can = check_name(branch.name); !can) return can.problem();

@@ -18,9 +18,14 @@ inline constexpr double greatest_turn_deg = 1e6;
 /// Piece numbers and counts.
 inline constexpr int greatest_count = 1'000'000;
 
-/// Pieces, plans, branches of one tree ...: far more than a classroom has, and few enough that a file
+/// Pieces, plans ...: far more than a classroom has, and few enough that a file
 /// of 16 MiB that consists of nothing else cannot fill the memory.
 inline constexpr std::size_t most_listed = 100'000;
+
+/// Branches of one tree; criteria, and bonuses, of one challenge. Each is held against every other, or against
+/// every piece, so that many more would keep the referee busy for minutes.
+inline constexpr std::size_t most_branches = 1000;
+inline constexpr std::size_t most_asked = 1000;
 
 /// False for what is no number, too.
 inline bool within_limits(double mm) { return std::abs(mm) <= farthest_mm; }

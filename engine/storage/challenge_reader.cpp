@@ -107,7 +107,7 @@ void read(Fields fields, std::size_t criteria, Bonus& bonus) {
 void read(Fields fields, std::size_t criteria, Scoring& score) {
     fields.word("by", score.by, score_words);
     if (fields.has("unit")) fields.word("unit", score.unit.emplace(), unit_words);
-    for (const Fields& item : fields.objects("bonuses")) read(item, criteria, score.bonuses.emplace_back());
+    for (const Fields& item : fields.objects("bonuses", most_asked)) read(item, criteria, score.bonuses.emplace_back());
     score.unknown_fields = fields.unknown();
 }
 
@@ -126,7 +126,7 @@ void read_challenge(Fields fields, Challenge& challenge) {
     fields.word("over_limit", challenge.over_limit, over_limit_words);
     fields.flag("equilateral_is_isosceles", challenge.equilateral_is_isosceles);
     read(fields.object("limits"), challenge.limits);
-    for (const Fields& item : fields.objects("criteria")) read(item, challenge.criteria.emplace_back());
+    for (const Fields& item : fields.objects("criteria", most_asked)) read(item, challenge.criteria.emplace_back());
     read(fields.object("score"), challenge.criteria.size(), challenge.score);
     challenge.unknown_fields = fields.unknown();
 }

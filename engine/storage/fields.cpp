@@ -219,12 +219,12 @@ Fields Fields::object(const char* name) {
     return Fields(found ? &found->is : nullptr, place_ + "/" + name, *refusal_);
 }
 
-std::vector<Fields> Fields::objects(const char* name) {
+std::vector<Fields> Fields::objects(const char* name, std::size_t most) {
     std::vector<Fields> items;
     const std::optional<Value> found = value(name);
     if (!found || !found->is_list()) return items;
-    if (found->is.size() > most_listed) {
-        found->refuse("a list has at most " + std::to_string(most_listed) + " entries.", "Leave some out.");
+    if (found->is.size() > most) {
+        found->refuse("a list has at most " + std::to_string(most) + " entries.", "Leave some out.");
         return items;
     }
     for (std::size_t i = 0; i < found->is.size(); ++i) {

@@ -92,7 +92,8 @@ public:
     NumberOrText number_or_text(const char* name, const Bounds& bounds);
 
     Fields object(const char* name);
-    std::vector<Fields> objects(const char* name);
+    /// No more of them than `most`.
+    std::vector<Fields> objects(const char* name, std::size_t most = most_listed);
 
     /// The members that were never asked for, as the text of one object; "" if there are none.
     std::string unknown() const;

@@ -99,7 +99,7 @@ void read(Fields fields, double tolerance_mm, Branch& branch) {
 
 void read(Fields fields, double tolerance_mm, Tree& tree) {
     read(fields.object("trunk"), tree.trunk);
-    const std::vector<Fields> items = fields.objects("branches");
+    const std::vector<Fields> items = fields.objects("branches", most_branches);
     for (const Fields& item : items) read(item, tolerance_mm, tree.branches.emplace_back());
     settle_names(items, tree.branches, "b");
     tree.unknown_fields = fields.unknown();

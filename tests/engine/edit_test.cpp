@@ -78,7 +78,7 @@ TEST_CASE("of nothing there are more than a file may list") {
     Scene scene = table();
     scene.pieces.resize(most_listed, scene.pieces.front());
     check_refused(scene, AddPiece{small_triangle}, "too many");
-    scene.plans[0].tree.branches.resize(most_listed, {.name = "b", .path_mm = {{0, 0}, {9, 0}}});
+    scene.plans[0].tree.branches.resize(most_branches, {.name = "b", .path_mm = {{0, 0}, {9, 0}}});
     check_refused(scene, AddBranch{{.path_mm = {{0, 0}, {50, 0}}}}, "too many");
     scene.plans.resize(most_listed, {.name = "p"});
     check_refused(scene, AddPlan{"q"}, "too many");

@@ -105,6 +105,22 @@ TEST_CASE("refused: a list that could fill the memory") {
     std::string plans = "{}";
     for (int i = 0; i < 100'000; ++i) plans += ",{}";
     check_refused(R"({"format": "boughwork", "plans": [)" + plans + "]}", "/plans", "at most 100000 entries");
+
+    // What is held against all the rest is listed less often.
+    const auto list_of = [](std::size_t count, const std::string& entry) {
+        std::string list = entry;
+        for (std::size_t i = 1; i < count; ++i) list += "," + entry;
+        return "[" + list + "]";
+    };
+    const std::string criterion = R"({"kind": "right", "at_least": 1})";
+    const std::string bonus = R"({"words": "Neat", "points": 1})";
+    const std::string branch = R"({"path_mm": [[20, 400], [300, 400]]})";
+    CHECK(read_plan(example_with("/challenge/criteria", list_of(1000, criterion))));
+    CHECK(read_plan(example_with("/challenge/score/bonuses", list_of(1000, bonus))));
+    CHECK(read_plan(example_with("/plans/0/tree/branches", list_of(1000, branch))));
+    check_refused_with("/challenge/criteria", list_of(1001, criterion), "at most 1000 entries");
+    check_refused_with("/challenge/score/bonuses", list_of(1001, bonus), "at most 1000 entries");
+    check_refused_with("/plans/0/tree/branches", list_of(1001, branch), "at most 1000 entries");
 }
 
 TEST_CASE("refused: what is no plan file, or a newer one") {
