@@ -79,7 +79,8 @@ std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
         for (const Span& span : branch.spans)
             if (within_gap(piece.box, bounds({span.edge.from, span.edge.to}), t_ + hair_mm))
                 try_support(span.edge, [&] { return branch_in_words(a_, span.branch); });
-    for (const auto [n, how] : a_.close_pairs.of(i)) {
+    for (const ClosePairs::Neighbour& near : a_.close_pairs.of(i)) {
+        const std::size_t n = near.place;
         if (!hanging_[n].support) continue;
         const PosedShape& holder = a_.pieces[n].posed;
         for (std::size_t k = 0; k < holder.outline.size(); ++k) {
@@ -135,9 +136,11 @@ std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b)
         if (const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_))
             meet(a_.tree_shape.branches[b].runs[near->run], near->gap, [&] { return branch_in_words(a_, b); });
-    for (const auto [n, how] : a_.close_pairs.of(i))
-        if (hanging_[n].support && how != Contact::apart)
+    for (const ClosePairs::Neighbour& near : a_.close_pairs.of(i)) {
+        const std::size_t n = near.place;
+        if (hanging_[n].support && near.contact != Contact::apart)
             meet(a_.outline(n), gap(a_.outline(n), outline), [&] { return in_words(a_.number(n)); });
+    }
     if (!nearest) return std::nullopt;
 
     const double d = nearest->gap.distance_mm;
