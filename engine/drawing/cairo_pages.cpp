@@ -7,6 +7,7 @@
 
 #include <cassert>
 #include <cmath>
+#include <cstddef>
 #include <memory>
 
 namespace boughwork {
@@ -158,8 +159,8 @@ Result<std::string> png_of_pixels(int width, int height, const std::vector<std::
     const std::uint8_t* from = rgba.data();
     for (int y = 0; y < height; ++y) {
         // One 32-bit number a pixel, red above green above blue, in the machine's own order of bytes.
-        auto* to = reinterpret_cast<std::uint32_t*>(cairo_image_surface_get_data(surface.get()) +
-                                                    y * cairo_image_surface_get_stride(surface.get()));
+        const std::ptrdiff_t row = std::ptrdiff_t{y} * cairo_image_surface_get_stride(surface.get());
+        auto* to = reinterpret_cast<std::uint32_t*>(cairo_image_surface_get_data(surface.get()) + row);
         for (int x = 0; x < width; ++x, from += 4)
             to[x] = static_cast<std::uint32_t>(from[0]) << 16 | static_cast<std::uint32_t>(from[1]) << 8 | from[2];
     }

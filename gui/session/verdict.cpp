@@ -68,7 +68,7 @@ void Verdict::score_all(const Scene& scene) {
         const auto known = scored_plans_.find(plan.name);
         const bool same = known != scored_plans_.end() && known->second == plan;
         scores[plan.name] = same ? scores_[plan.name] : check(scene, plan).score;
-        plans[plan.name] = same ? std::move(known->second) : plan;
+        plans.emplace(plan.name, same ? std::move(known->second) : Plan(plan));
     }
     scores_ = std::move(scores);
     scored_plans_ = std::move(plans);

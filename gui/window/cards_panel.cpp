@@ -106,8 +106,10 @@ void CardsPanel::draw(const Session& session, const Layout& layout, Widgets& wid
     box.width = std::min((field.width - gap * (in_columns - 1)) / in_columns, usual_width);
     box.height = rows == 1 ? field.height : (field.height - gap) / 2;
     const auto place = [&](std::size_t index) {  // row by row
-        box.x = field.x + static_cast<double>(index % columns) * (box.width + gap);
-        box.y = field.y + static_cast<double>(index / columns) * (box.height + gap);
+        const std::size_t column = index % columns;
+        const std::size_t row = index / columns;
+        box.x = field.x + static_cast<double>(column) * (box.width + gap);
+        box.y = field.y + static_cast<double>(row) * (box.height + gap);
     };
     place(0);
     draw_challenge_card(session, box, widgets, commands);
