@@ -32,14 +32,18 @@ sanitized() {
     configure -DCMAKE_CXX_COMPILER="$1" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG="-g1 -O1" -DBUILD_TESTING=ON \
         -DBOUGHWORK_WERROR=ON -DBOUGHWORK_SANITIZE=address,undefined,float-cast-overflow -DBOUGHWORK_TEST_SECONDS=3600
     build all
-    ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2
+    ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2 --exclude-regex "^window:"
+    # The driver that draws without a graphics card leaks, and is unloaded before leaks are looked for, so that no
+    # suppression can name it.
+    ASAN_OPTIONS=$ASAN_OPTIONS:detect_leaks=0 \
+        ctest --test-dir "$build_folder" --output-on-failure --no-tests=error -j2 --tests-regex "^window:"
 }
 
 tidy() {
     use_folder long-clang++  # clang-tidy needs the commands alone, nothing built
     configure -DCMAKE_CXX_COMPILER=clang++ -DBUILD_TESTING=ON
     find "$root"/engine "$root"/rules "$root"/gui -name '*.cpp' -print0 |
-        xargs -0 -n 4 -P 2 clang-tidy -p "$build_folder" --quiet
+        xargs -0 -n 1 -P 2 clang-tidy -p "$build_folder" --quiet
 }
 
 fuzz() {
