@@ -10,7 +10,6 @@
 // not move, and what nine runs of ten stay under. Times compare within one run on one machine only.
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <deque>
@@ -21,6 +20,7 @@
 #include "gui/session/session.h"
 #include "rules/check.h"
 #include "tests/bench/made_scene.h"
+#include "tests/bench/timing.h"
 #include "tests/session/memory_files.h"
 
 namespace boughwork {
@@ -30,29 +30,6 @@ constexpr std::size_t scene_count = 48;  // the branch predictor learns one scen
 constexpr std::size_t session_count = 16;
 constexpr double least_time_s = 1.0;  // for each figure, and every scene at least twice
 
-using Clock = std::chrono::steady_clock;
-
-double seconds_since(Clock::time_point start) { return std::chrono::duration<double>(Clock::now() - start).count(); }
-
-struct Times {
-    double median_s = 0;
-    double nine_of_ten_s = 0;
-};
-
-/// Times `run(i)` for i = 0, 1, 2 ..., each alone.
-template <class Run>
-Times measured(std::size_t least_runs, Run run) {
-    std::vector<double> times_s;
-    const Clock::time_point begin = Clock::now();
-    while (times_s.size() < least_runs || seconds_since(begin) < least_time_s) {
-        const Clock::time_point start = Clock::now();
-        run(times_s.size());
-        times_s.push_back(seconds_since(start));
-    }
-    std::sort(times_s.begin(), times_s.end());
-    return {.median_s = times_s[times_s.size() / 2], .nine_of_ten_s = times_s[times_s.size() * 9 / 10]};
-}
-
 [[noreturn]] void stop(const std::string& why) {
     std::fprintf(stderr, "%s\n", why.c_str());
     std::exit(2);
@@ -60,7 +37,7 @@ Times measured(std::size_t least_runs, Run run) {
 
 Times time_of_verdict(const std::vector<Scene>& scenes) {
     double score = 0;  // used below, so that no verdict can be left out
-    const Times times = measured(2 * scenes.size(), [&](std::size_t run) {
+    const Times times = measured(least_time_s, 2 * scenes.size(), [&](std::size_t run) {
         const Scene& scene = scenes[run % scenes.size()];
         score += check(scene, current_plan(scene)).score;
     });
@@ -91,7 +68,7 @@ Times time_of_dragged_frame(const std::vector<Scene>& scenes) {
         session.perform(Grab{PickedPiece{held.piece}, held.pose.at_mm});
         if (!session.held()) stop("The session let no piece be grabbed.");
     }
-    const Times times = measured(2 * sessions.size(), [&](std::size_t run) {
+    const Times times = measured(least_time_s, 2 * sessions.size(), [&](std::size_t run) {
         const std::size_t i = run % sessions.size();
         sessions[i].perform(HoldAt{hand_mm(grabbed_at_mm[i], run / sessions.size())});
     });
