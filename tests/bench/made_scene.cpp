@@ -3,10 +3,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <random>
 #include <string>
 #include <utility>
 #include <vector>
+
+#include "engine/geometry/interval.h"
+#include "engine/geometry/shape.h"
 
 namespace boughwork {
 namespace {
@@ -18,6 +22,7 @@ constexpr double row_height_mm = 240;
 constexpr double from_trunk_to_first_piece_mm = 20;
 constexpr double from_last_piece_to_end_mm = 10;
 constexpr double steepest_branch_rad = 1.0 / degrees_per_radian;
+constexpr double most_rise_mm = 60;  // of a branch's far end, so that long branches do not cross
 
 /// Random numbers that do not depend on the machine's library, as std::uniform_real_distribution may.
 class Dice {
@@ -88,7 +93,7 @@ struct Row {
     double width_mm = 0;
 };
 
-Row some_row(int pieces, Dice& dice) {
+Row tidy_row(int pieces, Dice& dice) {
     Row row;
     HangingTriangle previous = wall;
     double previous_at_mm = 0;
@@ -119,6 +124,84 @@ Row some_row(int pieces, Dice& dice) {
     return row;
 }
 
+Polygon outline(const Placed& placed) { return posed(placed.triangle, placed.pose).outline; }
+
+/// Where the outline begins and ends at the height `y`, which it reaches.
+Interval across(const Polygon& convex, double y) {
+    Interval all{.low = std::numeric_limits<double>::infinity(), .high = -std::numeric_limits<double>::infinity()};
+    for (std::size_t i = 0; i < convex.size(); ++i) {
+        const Segment s = side(convex, i);
+        if (y < std::min(s.from.y, s.to.y) || y > std::max(s.from.y, s.to.y)) continue;
+        const double rise = s.to.y - s.from.y;
+        const double x = rise == 0 ? s.from.x : s.from.x + (y - s.from.y) / rise * (s.to.x - s.from.x);
+        all = {std::min(all.low, x), std::max(all.high, x)};
+    }
+    return all;
+}
+
+/// How far `right` must go to the right to touch `left` and not overlap it; very far to the left when they
+/// are at different heights.
+double step_to_touch_mm(const Polygon& left, const Polygon& right) {
+    const Box a = bounds(left);
+    const Box b = bounds(right);
+    double step = -std::numeric_limits<double>::infinity();
+    // Between two heights of corners the room left between them changes evenly.
+    for (const Polygon* outline : {&left, &right})
+        for (const Vec2 corner : *outline) {
+            if (corner.y < std::max(a.low.y, b.low.y) || corner.y > std::min(a.high.y, b.high.y)) continue;
+            step = std::max(step, across(left, corner.y).high - across(right, corner.y).low);
+        }
+    return step;
+}
+
+/// A piece with its corner 1 at (0, 0), and nearly always a child on its second side. It leans to the left,
+/// so that its box and those of its neighbours share much.
+std::vector<Placed> some_family(Dice& dice) {
+    const double top = dice.between(40, 80);
+    const Triangle triangle =
+        cut({.top_mm = top, .foot_mm = top * dice.between(-1.0, 0.2), .height_mm = dice.between(50, 110)});
+    const HangingTriangle shape = hanging(triangle);
+    std::vector<Placed> family{{triangle, {}}};
+    if (dice.once_in(8)) return family;
+    const Vec2 foot{shape.foot_mm, -shape.height_mm};
+    const Vec2 along = Vec2{shape.top_mm, 0} - foot;
+    family.push_back({some_child(to_mm(triangle.sides[1]), dice),
+                      {.at_mm = foot, .turn_ccw_deg = std::atan2(along.y, along.x) * degrees_per_radian}});
+    return family;
+}
+
+/// How far from touching a family comes to the one before. Children touch their parents: to balance the
+/// answers, most families overlap.
+double some_slip_mm(Dice& dice) {
+    switch (dice.below(5)) {
+        case 0: return dice.between(2, 8);
+        case 1: return dice.between(-0.8, 0.8);
+        default: return dice.between(-16, -3);
+    }
+}
+
+/// Families pushed together, so that each piece has others close by on all sides.
+Row crowded_row(int pieces, Dice& dice) {
+    Row row;
+    std::vector<Polygon> previous;
+    while (static_cast<int>(row.pieces.size()) < pieces) {
+        const std::vector<Placed> family = some_family(dice);
+        double at_mm = row.pieces.empty() ? 0 : -std::numeric_limits<double>::infinity();
+        for (const Polygon& left : previous)
+            for (const Placed& right : family) at_mm = std::max(at_mm, step_to_touch_mm(left, outline(right)));
+        if (!row.pieces.empty()) at_mm += some_slip_mm(dice);
+        previous.clear();
+        for (Placed placed : family) {
+            if (static_cast<int>(row.pieces.size()) == pieces) break;
+            placed.pose.at_mm.x += at_mm;
+            row.pieces.push_back(placed);
+            previous.push_back(outline(placed));
+            row.width_mm = std::max(row.width_mm, bounds(previous.back()).high.x);
+        }
+    }
+    return row;
+}
+
 Challenge some_challenge() {
     Challenge challenge{.name = "Grand fair", .depth_limit = std::nullopt};
     challenge.limits.pieces_per_branch = {.least = 1, .most = std::nullopt};
@@ -135,7 +218,7 @@ Challenge some_challenge() {
 
 }  // namespace
 
-Scene made_scene(int pieces, std::uint32_t seed) {
+Scene made_scene(int pieces, std::uint32_t seed, Spacing spacing) {
     Dice dice(seed);
     Scene scene = new_scene();
     scene.challenge = some_challenge();
@@ -150,9 +233,11 @@ Scene made_scene(int pieces, std::uint32_t seed) {
 
     int number = 0;
     for (int b = 0; b < branches; ++b) {
-        const Row row = some_row(pieces / branches + (b < pieces % branches ? 1 : 0), dice);
+        const int in_row = pieces / branches + (b < pieces % branches ? 1 : 0);
+        const Row row = spacing == Spacing::tidy ? tidy_row(in_row, dice) : crowded_row(in_row, dice);
         const bool on_the_right = b % 2 == 0;
-        const double angle_rad = dice.between(-steepest_branch_rad, steepest_branch_rad);
+        const double steepest_rad = std::min(steepest_branch_rad, most_rise_mm / row.width_mm);
+        const double angle_rad = dice.between(-steepest_rad, steepest_rad);
         const Vec2 along = turned_ccw({1, 0}, angle_rad);
         const Vec2 below = -quarter_turned_ccw(along);
         const Vec2 foot{on_the_right ? trunk_half_width_mm : -trunk_half_width_mm, row_height_mm * (b / 2 + 1)};
