@@ -29,6 +29,9 @@ fuzz_settings=(
     -DBOUGHWORK_FUZZ=ON -DBOUGHWORK_SANITIZE=address,undefined
 )
 
+# What the benchmark against other libraries needs besides (BOUGHWORK_VERSUS), and what counts its instructions.
+versus_packages=(libboost-dev libcgal-dev libgeos-dev libbox2d-dev valgrind)
+
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
 build_folder=$root/build
 
