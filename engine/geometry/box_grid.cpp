@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "engine/geometry/box_grid.h"
 
-#include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace boughwork {
 namespace {
 
-Box joined(const Box& a, const Box& b) {
-    return {{std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y)},
-            {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y)}};
-}
+constexpr double least_cell_mm = 1;
 
 /// The cell of a place; what lies outside of all cells counts to the nearest.
 std::int32_t cell_at(double place, double origin, double cells_per_mm, std::int32_t cells) {
@@ -22,41 +17,72 @@ std::int32_t cell_at(double place, double origin, double cells_per_mm, std::int3
 }  // namespace
 
 BoxGrid::BoxGrid(std::vector<Box> boxes, double gap_mm) : boxes_(std::move(boxes)), gap_mm_(gap_mm) {
-    if (boxes_.empty()) {
-        first_in_cell_.assign(1, none);
-        return;
-    }
-    Box all = boxes_.front();
-    double sum_of_sizes = 0;
-    for (const Box& box : boxes_) {
-        all = joined(all, box);
-        sum_of_sizes += (box.high.x - box.low.x) + (box.high.y - box.low.y);
-    }
-    origin_ = all.low;
-    const double width = all.high.x - all.low.x + gap_mm_;
-    const double height = all.high.y - all.low.y + gap_mm_;
-    // A cell as large as the mean box, so that few stand in it and few boxes cover many; larger where
-    // the boxes are so scattered, or so different in size, that cells or entries would be too many.
-    const auto n = static_cast<double>(boxes_.size());
-    double cell_mm = std::max(sum_of_sizes / (2 * n) + gap_mm_, 1.0);
-    const double most_cells = 4 * n + 16;
-    const double most_entries = 8 * n + 16;
-    const auto entries = [&] {
-        double sum = 0;
-        for (const Box& box : boxes_)
-            sum += (std::floor((box.high.x - box.low.x + gap_mm_) / cell_mm) + 2) *
-                   (std::floor((box.high.y - box.low.y + gap_mm_) / cell_mm) + 2);
-        return sum;
+    choose_cells();
+    std::vector<Cells> cells = cells_of_all();
+    const auto too_many = [&] {
+        std::size_t entries = 0;
+        for (const Cells& covered : cells) entries += covered.count();
+        return entries > 8 * boxes_.size() + 16;
     };
-    while ((std::floor(width / cell_mm) + 1) * (std::floor(height / cell_mm) + 1) > most_cells ||
-           entries() > most_entries)
-        cell_mm *= 2;
+    // Boxes so different in size that the large ones cover very many cells.
+    while (too_many()) {
+        cells_per_mm_ /= 2;
+        columns_ = columns_ / 2 + 1;
+        rows_ = rows_ / 2 + 1;
+        cells = cells_of_all();
+    }
+    enter_all(cells);
+}
+
+/// A cell as large as the mean box, so that few stand in it and few boxes cover many; larger where the
+/// boxes are so scattered that cells would be too many.
+void BoxGrid::choose_cells() {
+    if (boxes_.empty()) return;
+    Box all = boxes_.front();
+    double sizes_mm = 0;
+    for (const Box& box : boxes_) {
+        all.low = {std::min(all.low.x, box.low.x), std::min(all.low.y, box.low.y)};
+        all.high = {std::max(all.high.x, box.high.x), std::max(all.high.y, box.high.y)};
+        sizes_mm += (box.high.x - box.low.x) + (box.high.y - box.low.y);
+    }
+    const auto n = static_cast<double>(boxes_.size());
+    const Vec2 extent = all.high - all.low + Vec2{gap_mm_, gap_mm_};
+    double cell_mm = std::max(sizes_mm / (2 * n) + gap_mm_, least_cell_mm);
+    while ((extent.x / cell_mm + 1) * (extent.y / cell_mm + 1) > 4 * n + 16) cell_mm *= 2;
+    origin_ = all.low;
     cells_per_mm_ = 1 / cell_mm;
-    columns_ = static_cast<std::int32_t>(width / cell_mm) + 1;
-    rows_ = static_cast<std::int32_t>(height / cell_mm) + 1;
-    first_in_cell_.assign(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_), none);
-    entries_.reserve(2 * boxes_.size());
-    for (std::size_t i = boxes_.size(); i-- > 0;) enter(i);
+    columns_ = static_cast<std::int32_t>(extent.x / cell_mm) + 1;
+    rows_ = static_cast<std::int32_t>(extent.y / cell_mm) + 1;
+}
+
+std::vector<BoxGrid::Cells> BoxGrid::cells_of_all() const {
+    std::vector<Cells> cells;
+    cells.reserve(boxes_.size());
+    for (const Box& box : boxes_) cells.push_back(cells_of(box));
+    return cells;
+}
+
+/// Counts what stands in each cell, then puts the entries of one cell side by side (counting sort).
+void BoxGrid::enter_all(const std::vector<Cells>& cells) {
+    std::vector<std::int32_t> end(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_), 0);
+    for (const Cells& covered : cells) for_each_cell(covered, [&](std::size_t c) { ++end[c]; });
+    std::int32_t sum = 0;
+    for (std::int32_t& e : end) e = sum += e;
+    std::vector<std::uint32_t> sorted(static_cast<std::size_t>(sum));
+    std::vector<std::int32_t> begin = end;
+    for (std::size_t i = boxes_.size(); i-- > 0;)
+        for_each_cell(cells[i], [&](std::size_t c) { sorted[--begin[c]] = static_cast<std::uint32_t>(i); });
+
+    entries_.reserve(sorted.size());
+    first_in_cell_.assign(end.size(), none);
+    for (std::size_t c = 0; c < end.size(); ++c) {
+        if (begin[c] == end[c]) continue;
+        first_in_cell_[c] = begin[c];
+        for (std::int32_t e = begin[c]; e < end[c]; ++e) {
+            const std::uint32_t i = sorted[e];
+            entries_.push_back({boxes_[i], e + 1 < end[c] ? e + 1 : none, i, cells[i].low_x, cells[i].low_y});
+        }
+    }
 }
 
 BoxGrid::Cells BoxGrid::cells_of(const Box& box) const {
@@ -67,34 +93,24 @@ BoxGrid::Cells BoxGrid::cells_of(const Box& box) const {
 
 void BoxGrid::enter(std::size_t i) {
     const Cells cells = cells_of(boxes_[i]);
-    for (std::int32_t y = cells.low_y; y <= cells.high_y; ++y) {
-        for (std::int32_t x = cells.low_x; x <= cells.high_x; ++x) {
-            std::int32_t& first = first_in_cell_[cell(x, y)];
-            const Entry entry{static_cast<std::uint32_t>(i), first, cells.low_x, cells.low_y};
-            if (free_entry_ == none) {
-                first = static_cast<std::int32_t>(entries_.size());
-                entries_.push_back(entry);
-            } else {
-                first = free_entry_;
-                free_entry_ = entries_[first].next;
-                entries_[first] = entry;
-            }
+    for_each_cell(cells, [&](std::size_t c) {
+        if (free_entry_ == none) {
+            free_entry_ = static_cast<std::int32_t>(entries_.size());
+            entries_.emplace_back().next = none;
         }
-    }
+        const std::int32_t e = std::exchange(free_entry_, entries_[free_entry_].next);
+        entries_[e] = {boxes_[i], first_in_cell_[c], static_cast<std::uint32_t>(i), cells.low_x, cells.low_y};
+        first_in_cell_[c] = e;
+    });
 }
 
 void BoxGrid::leave(std::size_t i) {
-    const Cells cells = cells_of(boxes_[i]);
-    for (std::int32_t y = cells.low_y; y <= cells.high_y; ++y) {
-        for (std::int32_t x = cells.low_x; x <= cells.high_x; ++x) {
-            std::int32_t* link = &first_in_cell_[cell(x, y)];
-            while (entries_[*link].box != i) link = &entries_[*link].next;
-            const std::int32_t left = *link;
-            *link = entries_[left].next;
-            entries_[left].next = free_entry_;
-            free_entry_ = left;
-        }
-    }
+    for_each_cell(cells_of(boxes_[i]), [&](std::size_t c) {
+        std::int32_t* link = &first_in_cell_[c];
+        while (entries_[*link].place != i) link = &entries_[*link].next;
+        const std::int32_t left = std::exchange(*link, entries_[*link].next);
+        entries_[left].next = std::exchange(free_entry_, left);
+    });
 }
 
 void BoxGrid::move(std::size_t i, const Box& box) {

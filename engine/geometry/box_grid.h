@@ -29,9 +29,9 @@ public:
             for (std::int32_t x = around.low_x; x <= around.high_x; ++x) {
                 for (std::int32_t e = first_in_cell_[cell(x, y)]; e != none; e = entries_[e].next) {
                     const Entry& entry = entries_[e];
-                    const bool told_here =
-                        x == std::max(entry.low_x, around.low_x) && y == std::max(entry.low_y, around.low_y);
-                    if (told_here && within_gap(boxes_[entry.box], box, gap_mm_)) each(entry.box);
+                    if (within_gap(entry.box, box, gap_mm_) && x == std::max(entry.low_x, around.low_x) &&
+                        y == std::max(entry.low_y, around.low_y))
+                        each(entry.place);
                 }
             }
         }
@@ -46,9 +46,9 @@ public:
                     const Entry& a = entries_[e];
                     for (std::int32_t f = a.next; f != none; f = entries_[f].next) {
                         const Entry& b = entries_[f];
-                        const bool told_here = x == std::max(a.low_x, b.low_x) && y == std::max(a.low_y, b.low_y);
-                        if (!told_here || !within_gap(boxes_[a.box], boxes_[b.box], gap_mm_)) continue;
-                        each(std::min(a.box, b.box), std::max(a.box, b.box));
+                        if (within_gap(a.box, b.box, gap_mm_) && x == std::max(a.low_x, b.low_x) &&
+                            y == std::max(a.low_y, b.low_y))
+                            each(std::min(a.place, b.place), std::max(a.place, b.place));
                     }
                 }
             }
@@ -57,18 +57,33 @@ public:
 
 private:
     static constexpr std::int32_t none = -1;
+
     struct Cells {
         std::int32_t low_x, low_y, high_x, high_y;
+        std::size_t count() const {
+            return static_cast<std::size_t>(high_x - low_x + 1) * static_cast<std::size_t>(high_y - low_y + 1);
+        }
     };
+    /// A box in a cell. Those of one cell are linked, and lie side by side until boxes move; each has
+    /// all that is asked of it, so that going through a cell is reading on.
     struct Entry {
-        std::uint32_t box;
+        Box box;
         std::int32_t next;          ///< In the same cell.
+        std::uint32_t place;        ///< Of the box.
         std::int32_t low_x, low_y;  ///< The first cell of the box.
     };
 
+    void choose_cells();
+    std::vector<Cells> cells_of_all() const;
+    void enter_all(const std::vector<Cells>& cells);
     Cells cells_of(const Box& box) const;
     std::size_t cell(std::int32_t x, std::int32_t y) const {
         return static_cast<std::size_t>(y) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(x);
+    }
+    template <class Each>
+    void for_each_cell(const Cells& cells, Each each) const {
+        for (std::int32_t y = cells.low_y; y <= cells.high_y; ++y)
+            for (std::int32_t x = cells.low_x; x <= cells.high_x; ++x) each(cell(x, y));
     }
     void enter(std::size_t i);
     void leave(std::size_t i);

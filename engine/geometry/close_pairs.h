@@ -29,7 +29,9 @@ public:
     ClosePairs(const std::vector<const Polygon*>& outlines, double tolerance_mm, double reach_mm);
 
     /// Ascending. Valid until the next move().
-    std::span<const Neighbour> of(std::size_t i) const { return {neighbours_.data() + lists_[i].first, lists_[i].count}; }
+    std::span<const Neighbour> of(std::size_t i) const {
+        return {neighbours_.data() + lists_[i].first, lists_[i].count};
+    }
 
     /// The outline at place `i` becomes another one with as many corners.
     void move(std::size_t i, const Polygon& outline);

@@ -14,41 +14,38 @@ constexpr std::size_t abreast = 4;
 
 std::size_t blocks_for(std::size_t corners) { return (corners + abreast - 1) / abreast; }
 
-void fill(FourSides* block, const Polygon& outline) {
-    const auto set = [block](std::size_t i, Vec2 from, Vec2 normal, double length) {
-        FourSides& four = block[i / abreast];
-        const std::size_t lane = i % abreast;
-        four.from_x[lane] = from.x;
-        four.from_y[lane] = from.y;
-        four.normal_x[lane] = normal.x;
-        four.normal_y[lane] = normal.y;
-        four.beyond[lane] = dot(normal, from);
-        four.length[lane] = length;
-    };
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-        const Segment s = side(outline, i);
-        const double long_mm = length(s);
-        const Vec2 normal = -1 / long_mm * quarter_turned_ccw(s.to - s.from);
-        set(i, s.from, normal, long_mm);
-        if (i + 1 < outline.size()) continue;
-        for (std::size_t spare = i + 1; spare % abreast != 0; ++spare) set(spare, s.from, normal, long_mm);
+FourSides four_sides(const Polygon& outline, std::size_t first) {
+    FourSides four;
+    for (std::size_t lane = 0; lane < abreast; ++lane) {
+        if (first + lane < outline.size()) {
+            const Segment s = side(outline, first + lane);
+            const Vec2 normal = outward_normal(s);
+            four.from_x[lane] = s.from.x;
+            four.from_y[lane] = s.from.y;
+            four.normal_x[lane] = normal.x;
+            four.normal_y[lane] = normal.y;
+            four.beyond[lane] = dot(normal, s.from);
+        } else {
+            for (FourSides::Lanes* lanes : {&four.from_x, &four.from_y, &four.normal_x, &four.normal_y, &four.beyond})
+                (*lanes)[lane] = (*lanes)[lane - 1];
+        }
     }
+    return four;
 }
 
 /// True when a corner of `corners` is within `reach` of a side of `sides`, which it lies outside of.
 bool corner_within(const ConvexView& corners, const ConvexView& sides, double reach) {
-    for (std::size_t i = 0; i < corners.corners; ++i) {
-        const Vec2 p = corners.corner(i);
-        for (std::size_t b = 0; b < blocks_for(sides.corners); ++b) {
-            const FourSides& s = sides.blocks[b];
-            for (std::size_t lane = 0; lane < abreast; ++lane) {
-                const Vec2 off{p.x - s.from_x[lane], p.y - s.from_y[lane]};
-                const Vec2 normal{s.normal_x[lane], s.normal_y[lane]};
-                const double along = dot(off, quarter_turned_ccw(normal));
-                const double past = along - std::clamp(along, 0.0, s.length[lane]);
-                const double out = dot(off, normal);
-                if (out * out + past * past <= reach * reach) return true;
-            }
+    for (std::size_t k = 0; k < sides.corners; ++k) {
+        const Vec2 from = sides.corner(k);
+        const Vec2 normal = sides.normal(k);
+        const double long_mm = distance(from, sides.corner(k + 1 < sides.corners ? k + 1 : 0));
+        for (std::size_t i = 0; i < corners.corners; ++i) {
+            const Vec2 off = corners.corner(i) - from;
+            const double out = dot(off, normal);
+            if (out > reach) continue;
+            const double along = dot(off, quarter_turned_ccw(normal));
+            const double past = along - std::clamp(along, 0.0, long_mm);
+            if (out * out + past * past <= reach * reach) return true;
         }
     }
     return false;
@@ -59,30 +56,34 @@ bool corner_within(const ConvexView& corners, const ConvexView& sides, double re
 void ConvexSet::add(const Polygon& outline) {
     first_block_.push_back(static_cast<std::uint32_t>(blocks_.size()));
     corners_.push_back(static_cast<std::uint32_t>(outline.size()));
-    blocks_.resize(blocks_.size() + blocks_for(outline.size()));
-    fill(&blocks_[first_block_.back()], outline);
+    for (std::size_t first = 0; first < outline.size(); first += abreast) blocks_.push_back(four_sides(outline, first));
 }
 
 void ConvexSet::replace(std::size_t i, const Polygon& outline) {
     assert(outline.size() == corners_[i]);
-    fill(&blocks_[first_block_[i]], outline);
+    for (std::size_t block = 0; block < blocks_for(outline.size()); ++block)
+        blocks_[first_block_[i] + block] = four_sides(outline, block * abreast);
 }
 
 double separation(const ConvexView& a, const ConvexView& b, double enough) {
+    const auto less = [](double x, double y) { return x < y ? x : y; };  // one instruction for several lanes
+    const auto more = [](double x, double y) { return x > y ? x : y; };
     double widest = -std::numeric_limits<double>::infinity();
-    for (std::size_t block = 0; block < blocks_for(a.corners); ++block) {
+    for (std::size_t block = 0; block < blocks_for(a.corners) && widest <= enough; ++block) {
         const FourSides& s = a.blocks[block];
         FourSides::Lanes least;
         least.fill(std::numeric_limits<double>::infinity());
-        for (std::size_t i = 0; i < b.corners; ++i) {
-            const Vec2 p = b.corner(i);
+        for (std::size_t others = 0; others < blocks_for(b.corners); ++others) {
+            const FourSides& c = b.blocks[others];  // a corner that is repeated changes nothing
             for (std::size_t lane = 0; lane < abreast; ++lane) {
-                const double out = s.normal_x[lane] * p.x + s.normal_y[lane] * p.y - s.beyond[lane];
-                least[lane] = out < least[lane] ? out : least[lane];
+                const auto towards = [&](std::size_t i) {
+                    return s.normal_x[lane] * c.from_x[i] + s.normal_y[lane] * c.from_y[i];
+                };
+                const double nearest = less(less(towards(0), towards(1)), less(towards(2), towards(3)));
+                least[lane] = less(least[lane], nearest - s.beyond[lane]);
             }
         }
-        for (const double out : least) widest = out > widest ? out : widest;
-        if (widest > enough) break;
+        widest = more(widest, more(more(least[0], least[1]), more(least[2], least[3])));
     }
     return widest;
 }

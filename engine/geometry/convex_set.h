@@ -21,7 +21,6 @@ struct alignas(32) FourSides {
     Lanes from_x, from_y;      ///< The first corner.
     Lanes normal_x, normal_y;  ///< The outward unit normal.
     Lanes beyond;              ///< The normal's product with any point of the side.
-    Lanes length;
 };
 
 /// One outline of a set: its sides, in blocks of four.

@@ -12,6 +12,7 @@
 #include "engine/storage/plan_file.h"
 #include "engine/utf8.h"
 #include "rules/check.h"
+#include "rules/description.h"
 #include "rules/remedy.h"
 #include "tests/fuzz/expect.h"
 
@@ -38,7 +39,8 @@ bool each_once(const std::vector<PieceNumber>& numbers) {
 }
 
 void look_at(const Scene& scene, const Plan& plan, const PieceReport& piece) {
-    expect(find_piece(scene, piece.number) != nullptr, "a piece of the report is there");
+    const Piece* made = find_piece(scene, piece.number);
+    expect(made != nullptr, "a piece of the report is there");
     const bool hung = find_hung(plan, piece.number) != nullptr;
     const bool counts = piece.state == PieceState::counts;
     expect((piece.state == PieceState::in_the_envelope) == !hung, "what is not hung lies in the envelope");
@@ -53,7 +55,8 @@ void look_at(const Scene& scene, const Plan& plan, const PieceReport& piece) {
         expect(piece.hangs_from->piece.has_value() == (piece.depth > 1), "past the first depth it hangs from a piece");
     }
     expect(each_once(piece.parents), "parents are told once each");
-    for (const double angle : piece.measures.angles_deg) expect(std::isfinite(angle), "angles are numbers");
+    for (const double angle : describe(made->shape, piece.measures, scene.challenge).angles_deg)
+        expect(std::isfinite(angle), "angles are numbers");
 }
 
 void look_at(const Plan& plan, const Finding& finding) {
