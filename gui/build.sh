@@ -16,6 +16,7 @@ packages=(
 # What the tests need besides.
 test_packages=(
     catch2
+    libcgal-dev                         # exact geometry, and with it Boost's and GMP's rational numbers
     poppler-utils                       # reads the pages that were made
     strace                              # sees that nothing leaves the machine
     clang libclang-rt-14-dev            # libFuzzer, and a second opinion
