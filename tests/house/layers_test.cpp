@@ -34,7 +34,9 @@ const std::vector<Library> libraries{{"nlohmann/", {"engine/storage/", "gui/cons
                                      {"imgui", {"gui/window/"}},
                                      {"SDL", {"gui/window/"}},
                                      {"GL/", {"gui/window/"}},
-                                     {"catch2/", {"tests/"}}};
+                                     {"catch2/", {"tests/"}},
+                                     {"CGAL/", {"tests/"}},
+                                     {"boost/", {"tests/"}}};
 
 /// What a file of a folder may not include from this repository.
 struct Layer {
