@@ -6,6 +6,8 @@
 #include <fstream>
 #include <sstream>
 
+#include <fcntl.h>
+#include <sys/file.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -145,6 +147,36 @@ TEST_CASE("saving keeps the permissions of the old file, and gives a new one the
     CHECK(mode_of(folder / "new") == 0644);
 }
 
+TEST_CASE("saving keeps owner and group, and a group that cannot stay hands its rights to no other") {
+    if (::geteuid() != 0) {
+        WARN("Only root can give the test files of several owners.");
+        return;
+    }
+    const Folder folder;
+    fs::permissions(folder.path(), static_cast<fs::perms>(0777));
+    constexpr uid_t nobody = 65534;
+    constexpr gid_t class_of_robins = 4711;
+    struct stat about {};
+    put(folder / "theirs", "1");
+    REQUIRE(::chown((folder / "theirs").c_str(), nobody, class_of_robins) == 0);
+    fs::permissions(folder / "theirs", static_cast<fs::perms>(0664));
+    REQUIRE(DiskFiles().save(folder / "theirs", "2"));
+    REQUIRE(::stat((folder / "theirs").c_str(), &about) == 0);
+    CHECK(about.st_uid == nobody);
+    CHECK(about.st_gid == class_of_robins);
+    CHECK(mode_of(folder / "theirs") == 0664);
+
+    const gid_t own_group = ::getegid();
+    REQUIRE(::setegid(nobody) == 0);
+    {
+        const AsNobody outside_that_class;
+        CHECK(DiskFiles().save(folder / "theirs", "3"));
+    }
+    REQUIRE(::setegid(own_group) == 0);
+    CHECK(content_of(folder / "theirs") == "3");
+    CHECK(mode_of(folder / "theirs") == 0644);
+}
+
 TEST_CASE("saving through a link leaves the link a link") {
     const Folder folder;
     DiskFiles files;
@@ -222,6 +254,41 @@ TEST_CASE("a folder, a pipe or a device is no plan file, and holds nobody up") {
     check_refused(files.save("/dev/null", "x"), "/dev/null", "no ordinary file");
     check_refused(files.remove(folder / "folder"), folder / "folder", "folder");
     CHECK(names_in(folder.path()) == 2);
+}
+
+TEST_CASE("what an ended program left in the middle of a save is cleared away, what another writes is not") {
+    const Folder folder;
+    put(folder / ".boughwork-new-0", "half a pl");  // nobody holds it any more
+    put(folder / ".boughwork-new-1", "half a pl");
+    const int held = ::open((folder / ".boughwork-new-1").c_str(), O_WRONLY | O_CLOEXEC);
+    REQUIRE(::flock(held, LOCK_EX) == 0);
+    REQUIRE(DiskFiles().save(folder / "tree", "whole"));
+    CHECK_FALSE(fs::exists(folder / ".boughwork-new-0"));
+    CHECK(content_of(folder / ".boughwork-new-1") == "half a pl");
+    ::close(held);
+    REQUIRE(DiskFiles().save(folder / "tree", "whole"));
+    CHECK(names_in(folder.path()) == 1);
+}
+
+TEST_CASE("a claim is one program's, is seen by others, and leaves nothing when it is let go") {
+    const Folder folder;
+    DiskFiles files;
+    {
+        const auto first = files.claim(folder / "new folder/tree.lock");
+        REQUIRE(first);
+        CHECK(*first);
+        const auto second = files.claim(folder / "new folder/tree.lock");
+        REQUIRE(second);
+        CHECK_FALSE(*second);
+        CHECK(files.list(folder / "new folder")->size() == 1);
+    }
+    CHECK(names_in(folder / "new folder") == 0);
+    put(folder / "tree.lock", "");  // of a program that was ended
+    const auto third = files.claim(folder / "tree.lock");
+    REQUIRE(third);
+    CHECK(*third);
+    put(folder / "file", "");
+    check_refused(files.claim(folder / "file/tree.lock"), folder / "file/tree.lock", "no folder");
 }
 
 TEST_CASE("a path that leads nowhere is refused in words") {
