@@ -1,84 +1,20 @@
 // SPDX-License-Identifier: MIT
-// What disks, other programs and other windows do to a file that a group has open: each time one clear message,
+// What disks and other programs do to a file that a group has open: each time one clear message,
 // the plan still there, and nothing overwritten unasked.
 #include <catch2/catch.hpp>
 #include <csignal>
 #include <filesystem>
-#include <optional>
 
 #include <sys/mount.h>
 #include <sys/resource.h>
 #include <unistd.h>
 
-#include "gui/session/session.h"
-#include "tests/lost/folder.h"
-#include "tests/lost/table.h"
+#include "tests/lost/group.h"
 
 namespace boughwork {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// A window, without the window, on a plan that lies on the real disk.
-struct Group {
-    explicit Group(const Folder& folder) : Group(folder.plan(), folder.state()) {}
-    Group(const std::string& plan, const std::string& state) : session(files, state) {
-        session.perform(OpenFile{plan});
-        REQUIRE(session.path() == plan);
-    }
-
-    void title(const std::string& words) { session.perform(Wish{SetTitle{words}}); }
-    void save() { session.perform(Press{Action::save}); }
-    void keep() {
-        session.tick(now_s += 1);
-        session.tick(now_s += 1);
-    }
-
-    /// Told in three parts, with the reason in the first; nothing lost, and nothing called saved.
-    void check_told(const std::string& reason, const Scene& before) const {
-        REQUIRE(session.problem());
-        INFO(in_words(*session.problem()));
-        CHECK(session.problem()->found.find(reason) != std::string::npos);
-        CHECK_FALSE(session.problem()->kept.empty());
-        CHECK_FALSE(session.problem()->to_do.empty());
-        CHECK(session.scene() == before);
-        CHECK(session.unsaved());
-        CHECK(session.word().empty());
-    }
-    void check_asked(InTheWay what) const {
-        CHECK(session.dialog() == Dialog::replace_file);
-        CHECK(session.in_the_way() == what);
-        CHECK(session.unsaved());
-        CHECK(session.word().empty());
-    }
-
-    DiskFiles files;
-    Session session;
-    double now_s = 0;
-};
-
-std::string titled(const std::string& title) {
-    Scene scene = robin_table();
-    scene.title = title;
-    return write_plan(scene);
-}
-
-std::string title_in(const std::string& path) {
-    const Result<Scene> scene = read_plan(content_of(path));
-    return scene ? scene->title : "(no plan)";
-}
-
-/// With a plan in it.
-struct FairFolder : Folder {
-    FairFolder() { put(plan(), titled("Robins")); }
-};
-
-/// What the next start would offer.
-std::optional<std::string> offered(const std::string& plan, const std::string& state) {
-    const Group next(plan, state);
-    if (!next.session.recovered()) return std::nullopt;
-    return next.session.recovered()->title;
-}
 
 /// A little disk of its own, if this machine lets the test have one.
 class LittleDisk {
@@ -350,81 +286,6 @@ TEST_CASE("A link stays a link, and one that leads elsewhere now is asked about"
     group.check_asked(InTheWay::changed);
     CHECK(content_of(folder / "fair/wrens.bough.json") == titled("Wrens"));
     CHECK(fs::is_symlink(link));
-}
-
-TEST_CASE("Two windows at one plan: the second is told, each keeps its copy, and who saves second is asked") {
-    const FairFolder folder;
-    auto first = std::make_unique<Group>(folder);
-    CHECK_FALSE(first->session.problem());
-    auto second = std::make_unique<Group>(folder);
-    REQUIRE(second->session.problem());
-    CHECK(second->session.problem()->found.find("open in another window") != std::string::npos);
-    CHECK_FALSE(second->session.recovered());
-    first->title("Robins, by the left hand");
-    second->title("Robins, by the right hand");
-    first->keep();
-    second->keep();
-    CHECK(names_in(folder.state()).size() == 4);  // two copies and two locks
-
-    SECTION("one saves, then the other") {
-        first->save();
-        CHECK(first->session.word() == "saved");
-        second->save();
-        second->check_asked(InTheWay::changed);
-        CHECK(title_in(folder.plan()) == "Robins, by the left hand");
-        second->session.perform(SaveFile{folder / "fair/right"});
-        first->title("Robins, both hands");
-        first->save();
-        CHECK(first->session.word() == "saved");
-        first.reset();
-        second.reset();
-        CHECK(names_in(folder.state()).empty());
-    }
-    SECTION("both end without a save: both are offered, one after the other") {
-        first.reset();
-        second.reset();
-        Group third(folder);
-        CHECK_FALSE(third.session.problem());
-        REQUIRE(third.session.recovered());
-        CHECK(third.session.recovered()->title == "Robins, by the left hand");
-        third.session.perform(Recover{true});
-        third.save();
-        CHECK(offered(folder.plan(), folder.state()) == "Robins, by the right hand");
-    }
-    SECTION("the one that stays keeps its copy when the other saves and ends") {
-        first->save();
-        first.reset();
-        second->session.perform(Leave{});
-        CHECK(second->session.left());
-        second.reset();
-        CHECK(offered(folder.plan(), folder.state()) == "Robins, by the right hand");
-    }
-    SECTION("saving at the same moment, each under its own name, disturbs neither") {
-        first->session.perform(SaveFile{folder / "fair/left"});
-        second->session.perform(SaveFile{folder / "fair/right"});
-        CHECK(title_in(folder / "fair/left.bough.json") == "Robins, by the left hand");
-        CHECK(title_in(folder / "fair/right.bough.json") == "Robins, by the right hand");
-        CHECK(content_of(folder.plan()) == titled("Robins"));
-        CHECK(names_in(folder.state()).size() == 2);  // their locks
-    }
-}
-
-TEST_CASE("Saving over a plan leaves the copy that a crash left of it to be offered") {
-    const FairFolder folder;
-    {
-        Group crashed(folder);
-        crashed.title("Robins, not saved");
-        crashed.keep();
-    }
-    put(folder / "fair/wrens.bough.json", titled("Wrens"));
-    {
-        Group wrens(folder / "fair/wrens.bough.json", folder.state());
-        wrens.session.perform(SaveFile{folder.plan(), true});
-        CHECK(title_in(folder.plan()) == "Wrens");
-        wrens.title("Wrens, not saved");
-        wrens.keep();
-    }
-    CHECK(offered(folder.plan(), folder.state()) == "Robins, not saved");
 }
 
 }  // namespace boughwork

@@ -18,7 +18,7 @@ namespace fs = std::filesystem;
 constexpr int most_calls = 200;
 
 /// Runs the program that changes the title, keeps a copy and saves; the `number`-th call of that name has the
-/// fault. Its exit code, and what it says. False once there are not so many calls.
+/// fault; it does not happen where there are not so many calls.
 struct Faulty {
     int exit_code = 0;
     std::string said;

@@ -50,6 +50,7 @@ std::vector<std::string> open_ways_out(pid_t id, const std::vector<std::string>&
         sockets += content_of(process + "/net/" + table);
     std::error_code gone;
     for (const auto& entry : fs::directory_iterator(process + "/fd", gone)) {
+        if (std::stoi(entry.path().filename().string()) <= STDERR_FILENO) continue;  // given by whoever started it
         const std::string leads_to = fs::read_symlink(entry.path(), gone).string();
         if (leads_to.rfind("socket:[", 0) == 0) {
             const std::string number = leads_to.substr(8, leads_to.size() - 9);

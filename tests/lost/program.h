@@ -31,6 +31,7 @@ public:
         ::posix_spawn_file_actions_init(&actions);
         ::posix_spawn_file_actions_adddup2(&actions, ends[1], STDOUT_FILENO);
         if (errors_too) ::posix_spawn_file_actions_adddup2(&actions, ends[1], STDERR_FILENO);
+        ::posix_spawn_file_actions_addclosefrom_np(&actions, STDERR_FILENO + 1);  // what this test has open is its own
         const int failed = ::posix_spawnp(&id_, argv[0], &actions, nullptr, argv.data(), environ);
         ::posix_spawn_file_actions_destroy(&actions);
         ::close(ends[1]);
