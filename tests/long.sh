@@ -8,10 +8,15 @@
 #   large          the largest files of every kind: time and memory of one verdict
 #   campaigns      the tests that read a number from the environment, with larger numbers (the list is below)
 set -euo pipefail
+# shellcheck source=gui/build.sh
 source "$(dirname "${BASH_SOURCE[0]}")/../gui/build.sh"
 
 # Tests that try random cases take their number of cases from these. A small default is in each test.
 campaigns=(
+    BOUGHWORK_PLANS=200000  # drawn plans on which the program and the book must agree (tests/book)
+    BOUGHWORK_EDITS=500000  # edits after which the incremental verdict must be the full one (tests/rules)
+    BOUGHWORK_PAIRS=10      # times as many pairs of shapes (tests/oracles)
+    BOUGHWORK_KILLS=20000   # ends of a program at work (tests/lost)
 )
 
 # The window is drawn without a display and by the processor: the same on every machine.

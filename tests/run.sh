@@ -3,6 +3,7 @@
 # Builds everything, with warnings as errors, and runs every test:  tests/run.sh [CTEST ARGUMENTS]
 # What Debian 12 lacks is installed first. For instance: tests/run.sh -R "^rules:"
 set -euo pipefail
+# shellcheck source=gui/build.sh
 source "$(dirname "${BASH_SOURCE[0]}")/../gui/build.sh"
 
 install_missing "${packages[@]}" "${test_packages[@]}"
