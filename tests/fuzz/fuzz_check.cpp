@@ -8,11 +8,12 @@
 #include <string>
 #include <vector>
 
-#include "engine/limits.h"
+#include "engine/geometry/shape.h"
 #include "engine/storage/plan_file.h"
 #include "engine/utf8.h"
 #include "rules/check.h"
 #include "rules/description.h"
+#include "rules/incremental_checker.h"
 #include "rules/remedy.h"
 #include "tests/fuzz/expect.h"
 
@@ -39,8 +40,7 @@ bool each_once(const std::vector<PieceNumber>& numbers) {
 }
 
 void look_at(const Scene& scene, const Plan& plan, const PieceReport& piece) {
-    const Piece* made = find_piece(scene, piece.number);
-    expect(made != nullptr, "a piece of the report is there");
+    expect(find_piece(scene, piece.number) != nullptr, "a piece of the report is there");
     const bool hung = find_hung(plan, piece.number) != nullptr;
     const bool counts = piece.state == PieceState::counts;
     expect((piece.state == PieceState::in_the_envelope) == !hung, "what is not hung lies in the envelope");
@@ -55,8 +55,12 @@ void look_at(const Scene& scene, const Plan& plan, const PieceReport& piece) {
         expect(piece.hangs_from->piece.has_value() == (piece.depth > 1), "past the first depth it hangs from a piece");
     }
     expect(each_once(piece.parents), "parents are told once each");
-    for (const double angle : describe(made->shape, piece.measures, scene.challenge).angles_deg)
-        expect(std::isfinite(angle), "angles are numbers");
+
+    const Shape& shape = find_piece(scene, piece.number)->shape;
+    const Description description = describe(shape, piece.measures, scene.challenge);
+    expect(!description.name.empty(), "a piece has a name");
+    expect(description.angles_deg.size() == corner_count(shape), "every corner has its angle");
+    for (const double angle : description.angles_deg) expect(std::isfinite(angle), "angles are numbers");
 }
 
 void look_at(const Plan& plan, const Finding& finding) {
@@ -100,7 +104,14 @@ void look_at(const Scene& scene, const Plan& plan, const Report& report) {
         expect(std::isfinite(line.have) && std::isfinite(line.need), "a line of the challenge has its counts");
 }
 
-void look_at_remedies(const Scene& scene, const Plan& plan, const Report& report) {
+/// The verdict, which the checker with a memory must give, too.
+Report verdict(const Scene& scene, const Plan& plan, IncrementalChecker& checker) {
+    const Report report = check(scene, plan);
+    expect(checker.check(scene, plan) == report, "a verdict is the same with a memory of the last plan");
+    return report;
+}
+
+void look_at_remedies(const Scene& scene, const Plan& plan, const Report& report, IncrementalChecker& checker) {
     for (std::size_t i = 0; i < std::min(report.findings.size(), most_remedies); ++i) {
         const Finding& finding = report.findings[i];
         const auto way = remedy(scene, plan, report, finding);
@@ -109,7 +120,7 @@ void look_at_remedies(const Scene& scene, const Plan& plan, const Report& report
         const Hung* moved = find_hung(after, way->piece);
         expect(moved != nullptr, "a remedy moves a hung piece");
         expect(is_finite(way->move_mm) && std::isfinite(way->turn_ccw_deg), "a remedy's move is a move");
-        const std::vector<Finding> left = check(scene, after).findings;
+        const std::vector<Finding> left = verdict(scene, after, checker).findings;
         expect(std::none_of(left.begin(), left.end(),
                             [&](const Finding& x) { return x.rule == finding.rule && x.pieces == finding.pieces; }),
                "a remedy takes its finding away: " + finding.says + " " + way->says);
@@ -123,11 +134,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     using namespace boughwork;
     const Result<Scene> scene = read_plan(std::string(data, data + size));
     if (!scene) return -1;  // not kept in the corpus: the plan reader has a program of its own
+    IncrementalChecker checker;
     for (const Plan& plan : scene->plans) {
         if (!is_small(*scene, plan)) continue;
-        const Report report = check(*scene, plan);
+        const Report report = verdict(*scene, plan, checker);
         look_at(*scene, plan, report);
-        look_at_remedies(*scene, plan, report);
+        look_at_remedies(*scene, plan, report, checker);
     }
     return 0;
 }
