@@ -41,7 +41,8 @@ public:
     /// Decides the things given that are alive.
     Choice decide(const std::vector<std::size_t>& things) {
         Choice all;
-        for (const std::vector<std::size_t>& part : connected_parts(things)) add(all, decide_part(part));
+        for (const std::vector<std::size_t>& part : connected_parts(things)) append(all, decide_part(part));
+        sort(all);  // once, since there may be very many parts
         return all;
     }
 
@@ -118,10 +119,14 @@ private:
         return parts;
     }
 
-    static void add(Choice& to, const Choice& more) {
+    static void append(Choice& to, const Choice& more) {
         to.cost += more.cost;
         to.taken.insert(to.taken.end(), more.taken.begin(), more.taken.end());
-        std::sort(to.taken.begin(), to.taken.end(), std::greater<>());
+    }
+    static void sort(Choice& choice) { std::sort(choice.taken.begin(), choice.taken.end(), std::greater<>()); }
+    static void add(Choice& to, const Choice& more) {
+        append(to, more);
+        sort(to);
     }
 
     const std::vector<std::int64_t>& costs_;

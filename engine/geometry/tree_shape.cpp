@@ -55,16 +55,17 @@ std::vector<Polygon> runs_of(const LongEdges& e) {
 struct Obstacle {
     std::vector<Polygon> parts;
     std::vector<Segment> boundary;
+    Box box;
 };
 
 Obstacle obstacle(const Polygon& convex) {
-    Obstacle result{{convex}, {}};
+    Obstacle result{{convex}, {}, bounds(convex)};
     for (std::size_t i = 0; i < convex.size(); ++i) result.boundary.push_back(side(convex, i));
     return result;
 }
 
 Obstacle obstacle(const BranchShape& branch) {
-    Obstacle result{branch.runs, {}};
+    Obstacle result{branch.runs, {}, bounds(branch.outline)};
     const std::size_t runs = branch.runs.size();
     for (std::size_t i = 0; i < branch.outline.size(); ++i) {
         // The outline goes along the right edges of the runs, around the end, and back on the left.
@@ -86,7 +87,9 @@ Obstacle obstacle(const BranchShape& branch) {
 std::vector<Segment> uncovered(const Segment& edge, const std::vector<const Obstacle*>& obstacles,
                                double tolerance_mm) {
     std::vector<Interval> deep;
+    const Box around = bounds({edge.from, edge.to});
     for (const Obstacle* in_the_way : obstacles) {
+        if (!within_gap(around, in_the_way->box, 0)) continue;  // most branches are nowhere near
         std::vector<Interval> near_boundary;
         for (const Segment& b : in_the_way->boundary)
             near_boundary.push_back(within_reach(edge, b, tolerance_mm + hair_mm));
