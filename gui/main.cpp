@@ -3,12 +3,10 @@
 
 #include <iostream>
 #include <string>
-#ifdef __GLIBC__
-#include <malloc.h>
-#endif
 
 #include "engine/storage/files.h"
 #include "gui/console/console.h"
+#include "gui/freed_memory.h"
 #ifdef BOUGHWORK_WINDOW
 #include "gui/window/run_window.h"
 #endif
@@ -31,19 +29,10 @@ bool is_file_alone(int argc, char** argv) {
 }
 #endif
 
-/// Every verdict asks for the memory that the one before gave back; it is not worth returning to the system.
-void keep_freed_memory() {
-#ifdef __GLIBC__
-    constexpr int bytes = 64 << 20;
-    mallopt(M_TRIM_THRESHOLD, bytes);
-    mallopt(M_MMAP_THRESHOLD, bytes / 2);
-#endif
-}
-
 }  // namespace
 
 int main(int argc, char** argv) {
-    keep_freed_memory();
+    boughwork::keep_freed_memory();
 #ifdef BOUGHWORK_WINDOW
     if (argc <= 1) return boughwork::run_window("", example());
     if (is_file_alone(argc, argv)) return boughwork::run_window(argv[1], "");

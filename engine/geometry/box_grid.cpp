@@ -6,6 +6,9 @@
 namespace boughwork {
 namespace {
 
+/// A cell, in mean boxes: larger ones hold more that is not near, smaller ones have each box in more of
+/// them. Measured: 1.5 to 2 is best, 1 and 2.4 take a tenth longer.
+constexpr double mean_boxes = 1.5;
 constexpr double least_cell_mm = 1;
 
 /// The cell of a place; what lies outside of all cells counts to the nearest.
@@ -34,8 +37,7 @@ BoxGrid::BoxGrid(std::vector<Box> boxes, double gap_mm) : boxes_(std::move(boxes
     enter_all(cells);
 }
 
-/// A cell as large as the mean box, so that few stand in it and few boxes cover many; larger where the
-/// boxes are so scattered that cells would be too many.
+/// By the size of the boxes; larger where they are so scattered that cells would be too many.
 void BoxGrid::choose_cells() {
     if (boxes_.empty()) return;
     Box all = boxes_.front();
@@ -47,7 +49,7 @@ void BoxGrid::choose_cells() {
     }
     const auto n = static_cast<double>(boxes_.size());
     const Vec2 extent = all.high - all.low + Vec2{gap_mm_, gap_mm_};
-    double cell_mm = std::max(sizes_mm / (2 * n) + gap_mm_, least_cell_mm);
+    double cell_mm = std::max(mean_boxes * sizes_mm / (2 * n) + gap_mm_, least_cell_mm);
     while ((extent.x / cell_mm + 1) * (extent.y / cell_mm + 1) > 4 * n + 16) cell_mm *= 2;
     origin_ = all.low;
     cells_per_mm_ = 1 / cell_mm;

@@ -19,10 +19,12 @@
 #include <cstdlib>
 #include <string>
 
+#include "gui/freed_memory.h"
 #include "tests/bench/versus/race.h"
 #include "tests/bench/versus/targets.h"
 
 int main(int argc, char** argv) {
+    boughwork::keep_freed_memory();  // as the program does, for everyone alike
 #ifndef NDEBUG
     std::puts("Built for finding mistakes, not for speed: these times mean nothing.");
 #endif
