@@ -80,6 +80,11 @@ std::int64_t measured_height(const Shape& shape, const StepSize& step) {
 
 /// To the nearest square step.
 std::int64_t measured_area(const Shape& shape, const StepSize& step) {
+    if (const auto* outline = std::get_if<Outline>(&shape)) {
+        const Int128 square_step = step.numerator * step.numerator;
+        return static_cast<std::int64_t>((twice_area(*outline) * step.denominator * step.denominator + square_step) /
+                                         (2 * square_step));
+    }
     const auto n = static_cast<Uint128>(step.numerator);
     const auto d = static_cast<Uint128>(step.denominator);
     return nearest_multiple(four_areas_squared(shape) * d * d * d * d, 2 * n * n);

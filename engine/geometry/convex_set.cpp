@@ -17,24 +17,21 @@ std::size_t blocks_for(std::size_t corners) { return (corners + abreast - 1) / a
 FourSides four_sides(const Polygon& outline, std::size_t first) {
     FourSides four;
     for (std::size_t lane = 0; lane < abreast; ++lane) {
-        if (first + lane < outline.size()) {
-            const Segment s = side(outline, first + lane);
-            const Vec2 normal = outward_normal(s);
-            four.from_x[lane] = s.from.x;
-            four.from_y[lane] = s.from.y;
-            four.normal_x[lane] = normal.x;
-            four.normal_y[lane] = normal.y;
-            four.beyond[lane] = dot(normal, s.from);
-        } else {
-            for (FourSides::Lanes* lanes : {&four.from_x, &four.from_y, &four.normal_x, &four.normal_y, &four.beyond})
-                (*lanes)[lane] = (*lanes)[lane - 1];
-        }
+        const Segment s = side(outline, std::min(first + lane, outline.size() - 1));
+        const Vec2 along = s.to - s.from;
+        const double per_mm = 1 / length(along);  // one division for both coordinates
+        const Vec2 normal{per_mm * along.y, -per_mm * along.x};
+        four.from_x[lane] = s.from.x;
+        four.from_y[lane] = s.from.y;
+        four.normal_x[lane] = normal.x;
+        four.normal_y[lane] = normal.y;
+        four.beyond[lane] = dot(normal, s.from);
     }
     return four;
 }
 
 /// True when a corner of `corners` is within `reach` of a side of `sides`, which it lies outside of.
-bool corner_within(const ConvexView& corners, const ConvexView& sides, double reach) {
+bool corner_within(ConvexView corners, ConvexView sides, double reach) {
     for (std::size_t k = 0; k < sides.corners; ++k) {
         const Vec2 from = sides.corner(k);
         const Vec2 normal = sides.normal(k);
@@ -65,7 +62,7 @@ void ConvexSet::replace(std::size_t i, const Polygon& outline) {
         blocks_[first_block_[i] + block] = four_sides(outline, block * abreast);
 }
 
-double separation(const ConvexView& a, const ConvexView& b, double enough) {
+double separation(ConvexView a, ConvexView b, double enough) {
     const auto less = [](double x, double y) { return x < y ? x : y; };  // one instruction for several lanes
     const auto more = [](double x, double y) { return x > y ? x : y; };
     double widest = -std::numeric_limits<double>::infinity();
@@ -88,7 +85,7 @@ double separation(const ConvexView& a, const ConvexView& b, double enough) {
     return widest;
 }
 
-std::optional<Contact> contact_within(double reach_mm, const ConvexView& a, const ConvexView& b, double tolerance_mm) {
+std::optional<Contact> contact_within(double reach_mm, ConvexView a, ConvexView b, double tolerance_mm) {
     const double far = reach_mm + hair_mm;
     const double from_a = separation(a, b, far);
     if (from_a > far) return std::nullopt;

@@ -56,10 +56,10 @@ private:
 
 /// How far the side of `a` that `b` stays farthest outside of is from it (negative: `b` reaches
 /// behind every side). Never more than the distance of the two. Past `enough` any such number will do.
-double separation(const ConvexView& a, const ConvexView& b, double enough);
+double separation(ConvexView a, ConvexView b, double enough);
 
 /// contact(gap(a, b).distance_mm, tolerance_mm), without the places; nothing when they are surely more
 /// than `reach_mm` apart, which is at least the tolerance.
-std::optional<Contact> contact_within(double reach_mm, const ConvexView& a, const ConvexView& b, double tolerance_mm);
+std::optional<Contact> contact_within(double reach_mm, ConvexView a, ConvexView b, double tolerance_mm);
 
 }  // namespace boughwork

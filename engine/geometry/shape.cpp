@@ -41,14 +41,6 @@ const ExactPoint& corner(const Outline& outline, std::size_t i) { return outline
 
 ExactVec edge(const Outline& outline, std::size_t i) { return from_to(corner(outline, i), corner(outline, i + 1)); }
 
-Int128 twice_area(const Outline& outline) {
-    Int128 sum = 0;
-    for (std::size_t i = 1; i + 1 < outline.corners.size(); ++i)
-        sum +=
-            cross(from_to(corner(outline, 0), corner(outline, i)), from_to(corner(outline, 0), corner(outline, i + 1)));
-    return sum < 0 ? -sum : sum;
-}
-
 Uint128 four_areas_squared(const Sides& sides) {
     // Heron: with every side at most 2e9 the product is at most perimeter^4 / 27 < 2^128.
     const Int128 a = sides[0].half_um;
@@ -138,6 +130,14 @@ Result<Done> possible_cone(const Cone& cone) {
 }
 
 }  // namespace
+
+Int128 twice_area(const Outline& outline) {
+    Int128 sum = 0;
+    for (std::size_t i = 1; i + 1 < outline.corners.size(); ++i)
+        sum +=
+            cross(from_to(corner(outline, 0), corner(outline, i)), from_to(corner(outline, 0), corner(outline, i + 1)));
+    return sum < 0 ? -sum : sum;
+}
 
 Result<Done> possible(const Shape& shape) {
     if (const auto* outline = std::get_if<Outline>(&shape)) return possible_outline(*outline);

@@ -68,6 +68,9 @@ Int128 squared_distance(const Shape& shape, std::size_t corner_a, std::size_t co
 /// How far the angle at a corner (from 0) is from a right one: positive when acute, 0 exactly when right.
 double short_of_right_rad(const Shape& shape, std::size_t corner);
 
+/// Twice the area, in half-micrometres squared.
+Int128 twice_area(const Outline& outline);
+
 /// (4 x area)^2 in half-micrometres^4. (Of outlines past half a kilometre: the largest number there is.)
 Uint128 four_areas_squared(const Shape& shape);
 

@@ -81,6 +81,20 @@ TEST_CASE("Close pairs are those that comparing all with all finds, before and a
     }
 }
 
+TEST_CASE("Neighbours are found wherever the border between two cells falls") {
+    std::vector<Polygon> row;
+    Vec2 at;
+    for (int i = 0; i < 200; ++i) {
+        // As far apart as can be and still be close, sideways and upwards in turn.
+        const double size = 10 + i % 7;
+        row.push_back({at, at + Vec2{size, 0}, at + Vec2{size, size}, at + Vec2{0, size}});
+        at = at + (i % 2 == 0 ? Vec2{size + reach, 0} : Vec2{0, size + reach});
+    }
+    std::vector<const Polygon*> pointers;
+    for (const Polygon& outline : row) pointers.push_back(&outline);
+    check_against_all(found(ClosePairs(pointers, t, reach), row.size()), row);
+}
+
 TEST_CASE("A gap of just the tolerance touches, past a corner as along a side") {
     const Polygon box{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
     const auto how = [&](Vec2 by, double size = 5) {

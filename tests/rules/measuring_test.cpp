@@ -118,6 +118,9 @@ TEST_CASE("The area of other shapes is the true one, to the nearest square step"
     CHECK(measure(rectangle(1, 25, 30).shape, measured_in(whole_cm)).area_in_half_square_steps == 2 * 8);  // 7.5
     CHECK(measure(rectangle(1, 24, 31).shape, measured_in(whole_cm)).area_in_half_square_steps == 2 * 7);  // 7.44
     CHECK(measure(rectangle(1, 40, 30).shape, measured_in(whole_mm)).area_in_half_square_steps == 2 * 1200);
+    // A step that no one has, whose squares leave 64 bits: (120 x 9973)^2.
+    CHECK(measure(rectangle(1, 120, 120).shape, measured_in({1, 9973, Unit::mm})).area_in_half_square_steps ==
+          2 * std::int64_t{1'432'234'497'600});
 }
 
 TEST_CASE("Angles are those of the true shape, at their corners") {
