@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "engine/geometry/tree_shape.h"
 #include "tests/rules/scene_builder.h"
 
 namespace boughwork::testing {
@@ -170,6 +171,18 @@ TEST_CASE("Pieces are reported in number order, whatever their order in the file
     CHECK(report.pieces[0].points == 0);
     CHECK_FALSE(report.pieces[0].hangs_from);
     CHECK(report.score == 240);
+}
+
+TEST_CASE("A short side lies on a span though it is past its end and off its line by nearly the tolerance") {
+    SceneBuilder table;
+    table.challenge().tolerance_mm = 3;
+    table.branch("b1", {{0, 400}, {200, 200}});
+    const Segment span = shape_of(table.tree(), 3).branches[0].spans[0].edge;
+    const Piece splinter = triangle(1, 0.5, 40, 40);
+    // From the span's end it is 3.7 mm straight down: farther than the tolerance, and yet it lies on it.
+    const Pose pose = lying_on(span, splinter, {.from_mm = length(span) + 2.4, .gap_mm = 2.9});
+    const Report report = table.hang(splinter, pose).check();
+    CHECK(report.pieces[0].hangs_from.has_value());
 }
 
 TEST_CASE("Each plan of a scene is judged by itself") {
