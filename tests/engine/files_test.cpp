@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: MIT
 // The real disk, in a folder of its own under the machine's folder for temporary files.
 #include <catch2/catch.hpp>
-#include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 
 #include <fcntl.h>
 #include <sys/file.h>
-#include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include "engine/storage/files.h"
+#include "tests/engine/refused_by_the_machine.h"
 
 namespace boughwork {
 namespace {
@@ -66,38 +65,6 @@ void check_refused(const Result<T>& result, const std::string& path, const std::
     CHECK(!problem.kept.empty());
     CHECK(!problem.to_do.empty());
 }
-
-/// As somebody whom the machine may refuse something: root is refused nothing.
-class AsNobody {
-public:
-    AsNobody() : was_root_(::geteuid() == 0) {
-        if (was_root_) REQUIRE(::seteuid(65534) == 0);
-    }
-    ~AsNobody() {
-        if (was_root_ && ::seteuid(0) != 0) std::abort();
-    }
-
-private:
-    bool was_root_;
-};
-
-/// No file may grow past so many bytes, as on a full disk.
-class DiskOf {
-public:
-    explicit DiskOf(rlim_t bytes) : old_handler_(std::signal(SIGXFSZ, SIG_IGN)) {
-        REQUIRE(::getrlimit(RLIMIT_FSIZE, &old_) == 0);
-        const rlimit less{bytes, old_.rlim_max};
-        REQUIRE(::setrlimit(RLIMIT_FSIZE, &less) == 0);
-    }
-    ~DiskOf() {
-        ::setrlimit(RLIMIT_FSIZE, &old_);
-        std::signal(SIGXFSZ, old_handler_);
-    }
-
-private:
-    rlimit old_{};
-    void (*old_handler_)(int);
-};
 
 }  // namespace
 
@@ -204,7 +171,7 @@ TEST_CASE("on a full disk the old file stays, and nothing else is left behind") 
     DiskFiles files;
     REQUIRE(files.save(folder / "tree", "old"));
     {
-        const DiskOf small(1000);
+        const WritesEndAt small(1000);
         check_refused(files.save(folder / "tree", std::string(5000, 'x')), folder / "tree", "too large for this disk");
         check_refused(files.save(folder / "new", std::string(5000, 'x')), folder / "new", "too large for this disk");
     }
