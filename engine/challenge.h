@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "engine/length.h"
+#include "engine/result.h"
 
 namespace boughwork {
 
@@ -136,6 +137,21 @@ struct Scoring {
     friend bool operator==(const Scoring&, const Scoring&) = default;
 };
 
+/// When the program says what pupils are to find out themselves.
+enum class Shows { always, after_an_answer, after_the_lesson };
+
+/// Who does the mathematics, for each kind of it.
+struct Shown {
+    Shows lengths = Shows::always;
+    Shows kinds = Shows::always;
+    Shows sums = Shows::always;    ///< Perimeter, height and area.
+    Shows points = Shows::always;  ///< Of a piece, and the score.
+    Shows fixes = Shows::always;   ///< "After an answer": once a pupil has tried.
+    std::string unknown_fields;
+
+    friend bool operator==(const Shown&, const Shown&) = default;
+};
+
 struct Challenge {
     std::string name;
     Unit units = Unit::cm;  ///< What is shown.
@@ -151,10 +167,16 @@ struct Challenge {
     Limits limits;
     std::vector<Criterion> criteria;
     Scoring score;
+    Shown shown;
+    bool hand_lengths_score = false;  ///< A piece all of whose sides were measured by hand scores by those lengths.
+    bool sealed = false;              ///< Shown, and changed no more until the seal is broken.
     std::string unknown_fields;
 
     friend bool operator==(const Challenge&, const Challenge&) = default;
 };
+
+/// Whether its numbers can be meant: a positive step and tolerance, bonuses for criteria that are there ...
+Result<Done> possible(const Challenge& challenge);
 
 /// The unit of one point.
 inline Unit score_unit(const Challenge& challenge) { return challenge.score.unit.value_or(challenge.units); }

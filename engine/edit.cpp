@@ -2,117 +2,16 @@
 #include "engine/edit.h"
 
 #include <algorithm>
-#include <cassert>
-#include <cmath>
 #include <utility>
 
-#include "engine/geometry/shape.h"
-#include "engine/geometry/tree_shape.h"
+#include "engine/edit_checks.h"
+#include "engine/edit_of_the_class.h"
 #include "engine/limits.h"
-#include "engine/utf8.h"
 
 namespace boughwork {
 namespace {
 
-Problem cannot(std::string found, std::string to_do) {
-    return {.found = std::move(found), .kept = "The plan stays as it was.", .to_do = std::move(to_do)};
-}
-
-Problem too_large() { return cannot("That is more than a kilometre.", "Make it smaller, or bring it nearer."); }
-Problem no_piece(PieceNumber number) {
-    return cannot("There is no piece " + std::to_string(number.value) + ".", "Choose another piece.");
-}
-/// A name that is no text cannot be shown, and nothing bears it.
-std::string shown(const std::string& name) { return is_utf8(name) ? name : "of that name"; }
-Problem no_branch(const std::string& name) {
-    return cannot("There is no branch " + shown(name) + ".", "Choose another branch.");
-}
-
-// Each check gives what is wrong, or Done.
-
-Result<Done> check_text(const std::string& text) {
-    if (!is_utf8(text)) return cannot("That is no text in UTF-8.", "Write it anew.");
-    return Done{};
-}
-
-Result<Done> check_name(const std::string& name) {
-    const auto is_control = [](char c) { return (c >= 0 && c < ' ') || c == '\x7F'; };
-    if (name.find_first_not_of(' ') == std::string::npos) return cannot("There is no name yet.", "Write one.");
-    if (std::any_of(name.begin(), name.end(), is_control))
-        return cannot("A name is one line of letters and signs.", "Write another name.");
-    return check_text(name);
-}
-
-Result<Done> check_room(std::size_t listed, std::size_t most = most_listed) {
-    if (listed >= most) return cannot("There are too many of them.", "Take one out first.");
-    return Done{};
-}
-
-Result<Done> check_new_plan_name(const Scene& scene, const std::string& name) {
-    if (find_plan(scene, name)) return cannot("There is a plan " + name + " already.", "Choose another name.");
-    return check_name(name);
-}
-
-bool all_within_limits(const Shape& shape) {
-    if (const auto* triangle = std::get_if<Triangle>(&shape))
-        return std::all_of(triangle->sides.begin(), triangle->sides.end(), [](Length l) { return within_limits(l); });
-    if (const auto* cone = std::get_if<Cone>(&shape)) return within_limits(cone->radius) && within_limits(cone->slant);
-    const std::vector<ExactPoint>& corners = std::get<Outline>(shape).corners;
-    return std::all_of(corners.begin(), corners.end(),
-                       [](const ExactPoint& c) { return within_limits(c.x) && within_limits(c.y); });
-}
-
-Result<Done> check(const Shape& shape) {
-    if (!all_within_limits(shape)) return too_large();
-    if (const Result<Done> can = possible(shape); !can) return cannot(can.problem().found, can.problem().to_do);
-    return Done{};
-}
-
-Result<Done> check(const Pose& pose) {
-    if (!within_limits(pose.at_mm)) return too_large();
-    if (!(std::abs(pose.turn_ccw_deg) <= greatest_turn_deg)) return cannot("That is too many turns.", "Turn it less.");
-    return Done{};
-}
-
-Result<Done> check(const Branch& branch, double tolerance_mm) {
-    const bool near =
-        std::all_of(branch.path_mm.begin(), branch.path_mm.end(), [](Vec2 place) { return within_limits(place); });
-    if (!near || !within_limits(branch.thickness_mm)) return too_large();
-    const Result<Done> can = possible(branch, tolerance_mm);
-    if (!can) return cannot(can.problem().found, can.problem().to_do);
-    return Done{};
-}
-
-Result<Done> check(const Trunk& trunk) {
-    const double sizes[] = {trunk.height_mm, trunk.base_width_mm, trunk.top_width_mm};
-    for (const double size : sizes) {
-        if (!(size > 0)) return cannot("The trunk would be nothing.", "Give it a height and two widths.");
-        if (!within_limits(size)) return too_large();
-    }
-    if (!within_limits(trunk.x_mm)) return too_large();
-    return Done{};
-}
-
-Result<Done> check_all_there(const Scene& scene, const std::vector<PieceNumber>& pieces) {
-    for (const PieceNumber number : pieces)
-        if (!find_piece(scene, number)) return no_piece(number);
-    return Done{};
-}
-
-// Where a changed copy of the scene is changed.
-
-template <class List, class Matches>
-auto find_in(List& list, Matches matches) -> decltype(&list.front()) {
-    const auto found = std::find_if(list.begin(), list.end(), matches);
-    return found == list.end() ? nullptr : &*found;
-}
-
-Plan& current_plan_in(Scene& scene) {
-    Plan* plan = find_in(scene.plans, [&](const Plan& p) { return p.name == scene.current; });
-    assert(plan && "a scene names one of its plans as current");
-    return *plan;
-}
-
+/// Of a copy of the scene that is being changed.
 Branch* branch_in(Scene& scene, const std::string& name) {
     return find_in(current_plan_in(scene).tree.branches, [&](const Branch& b) { return b.name == name; });
 }
@@ -136,24 +35,30 @@ void add_as_current(Scene& scene, Plan plan) {
 
 Result<Scene> carried_out(Scene scene, const AddPiece& wish) {
     if (const Result<Done> can = check(wish.shape); !can) return can.problem();
-    if (const Result<Done> can = check_room(scene.pieces.size()); !can) return can.problem();
+    if (const Result<Done> can = check_room(scene.pieces.size(), most_listed); !can) return can.problem();
     const PieceNumber number = next_number(scene);
-    if (number.value > greatest_count)
-        return cannot("There is no higher number for a piece.", "Throw the piece with the highest number away.");
+    if (number.value > greatest_count) return cannot("There is no higher number for a piece.", "Start a new tree.");
     scene.pieces.push_back({.number = number, .shape = wish.shape});
     return scene;
 }
 
 Result<Scene> carried_out(Scene scene, const RemovePiece& wish) {
     if (!find_piece(scene, wish.piece)) return no_piece(wish.piece);
-    for (Plan& plan : scene.plans) take_down(plan, {wish.piece});
+    const int given = next_number(scene).value - 1;
+    for (Plan& plan : scene.plans) {
+        take_down(plan, {wish.piece});
+        plan.built.erase(std::remove_if(plan.built.begin(), plan.built.end(),
+                                        [&](const Built& built) { return built.piece == wish.piece; }),
+                         plan.built.end());
+    }
     scene.pieces.erase(std::find_if(scene.pieces.begin(), scene.pieces.end(),
                                     [&](const Piece& piece) { return piece.number == wish.piece; }));
+    if (next_number(scene).value <= given) scene.numbers_given = given;
     return scene;
 }
 
 Result<Scene> carried_out(Scene scene, const SetNote& wish) {
-    Piece* piece = find_in(scene.pieces, [&](const Piece& p) { return p.number == wish.piece; });
+    Piece* piece = piece_in(scene, wish.piece);
     if (!piece) return no_piece(wish.piece);
     if (const Result<Done> can = check_text(wish.note); !can) return can.problem();
     piece->note = wish.note;
@@ -238,23 +143,23 @@ Result<Scene> carried_out(Scene scene, const SetTitle& wish) {
 }
 
 Result<Scene> carried_out(Scene scene, const ChoosePlan& wish) {
-    if (!find_plan(scene, wish.name))
-        return cannot("There is no plan " + shown(wish.name) + ".", "Choose another plan.");
+    if (!find_plan(scene, wish.name)) return no_plan(wish.name);
     scene.current = wish.name;
     return scene;
 }
 
 Result<Scene> carried_out(Scene scene, const CopyPlan& wish) {
-    if (const Result<Done> can = check_room(scene.plans.size()); !can) return can.problem();
+    if (const Result<Done> can = check_room(scene.plans.size(), most_listed); !can) return can.problem();
     if (const Result<Done> can = check_new_plan_name(scene, wish.name); !can) return can.problem();
     Plan copy = current_plan(scene);
     copy.name = wish.name;
+    copy.built.clear();  // the tree that was judged is that of the first
     add_as_current(scene, std::move(copy));
     return scene;
 }
 
 Result<Scene> carried_out(Scene scene, const AddPlan& wish) {
-    if (const Result<Done> can = check_room(scene.plans.size()); !can) return can.problem();
+    if (const Result<Done> can = check_room(scene.plans.size(), most_listed); !can) return can.problem();
     if (const Result<Done> can = check_new_plan_name(scene, wish.name); !can) return can.problem();
     add_as_current(scene, {.name = wish.name, .tree = current_plan(scene).tree});
     return scene;
@@ -289,7 +194,7 @@ Result<Scene> apply(const Scene& scene, const Edit& edit) {
 }
 
 PieceNumber next_number(const Scene& scene) {
-    int highest = 0;
+    int highest = scene.numbers_given;
     for (const Piece& piece : scene.pieces) highest = std::max(highest, piece.number.value);
     return {highest + 1};
 }

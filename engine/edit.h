@@ -25,6 +25,19 @@ struct SetNote {
     PieceNumber piece;
     std::string note;
 };
+/// Another shape under the same number. What was measured and answered about the old one is gone.
+struct ReshapePiece {
+    PieceNumber piece;
+    Shape shape;
+};
+struct SetHandMeasured {
+    PieceNumber piece;
+    HandMeasured by_hand;
+};
+struct SetAnswers {
+    PieceNumber piece;
+    Answers answers;
+};
 /// Hung from the envelope, or moved if it hangs already.
 struct Hang {
     PieceNumber piece;
@@ -73,16 +86,43 @@ struct RenamePlan {
 };
 /// Takes the current plan out; refused for the last one.
 struct RemovePlan {};
+/// Refused while the challenge is sealed, unless it breaks the seal and changes nothing else.
+struct SetChallenge {
+    Challenge challenge;
+};
+/// In the current plan: what stands on the table.
+struct JudgeBuilt {
+    Built built;
+};
+/// As if that piece had not been looked at on the table.
+struct ForgetBuilt {
+    PieceNumber piece;
+};
+struct SetLesson {
+    Lesson lesson;
+};
+/// Keeps every plan as it is now, with what the referee gave it; one entry for each plan of the scene.
+struct RingBell {
+    struct Scored {
+        std::string plan;  ///< Its name.
+        double score = 0;
+        int counting = 0;  ///< Pieces that count.
+    };
+    std::vector<Scored> plans;
+    std::string name;  ///< Empty: the first free "Bell 1", "Bell 2" ...
+};
 
-using Edit = std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch,
-                          ShapeBranch, ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan>;
+using Edit =
+    std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch, ShapeBranch,
+                 ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan, ReshapePiece,
+                 SetHandMeasured, SetAnswers, SetChallenge, JudgeBuilt, ForgetBuilt, SetLesson, RingBell>;
 
 /// The scene with the wish carried out, or why it cannot be (an impossible triangle, a number that
 /// does not exist, a turn past 120 degrees ...). The scene given is never changed. (Say
 /// boughwork::apply where scene or edit is not const: a variant brings std::apply into view.)
 Result<Scene> apply(const Scene& scene, const Edit& edit);
 
-/// One more than the highest number in the scene.
+/// One more than the highest number that any piece of the scene ever had.
 PieceNumber next_number(const Scene& scene);
 
 /// "Plan 3", the first such name that is free.

@@ -26,6 +26,14 @@ std::string words(const CopyPlan& wish) { return "copy the plan as " + wish.name
 std::string words(const AddPlan& wish) { return "begin " + wish.name; }
 std::string words(const RenamePlan& wish) { return "name the plan " + wish.name; }
 std::string words(const RemovePlan&) { return "take the plan out"; }
+std::string words(const ReshapePiece& wish) { return "change " + words(wish.piece); }
+std::string words(const SetHandMeasured& wish) { return "measure " + words(wish.piece); }
+std::string words(const SetAnswers& wish) { return "answer about " + words(wish.piece); }
+std::string words(const SetChallenge&) { return "change the challenge"; }
+std::string words(const JudgeBuilt& wish) { return "judge " + words(wish.built.piece); }
+std::string words(const ForgetBuilt& wish) { return "forget the judgement of " + words(wish.piece); }
+std::string words(const SetLesson&) { return "set the clock"; }
+std::string words(const RingBell&) { return "ring the bell"; }
 
 }  // namespace
 

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 
 #include "engine/length.h"
 #include "engine/vec.h"
@@ -26,6 +27,15 @@ inline constexpr std::size_t most_listed = 100'000;
 /// every piece, so that many more would keep the referee busy for minutes.
 inline constexpr std::size_t most_branches = 1000;
 inline constexpr std::size_t most_asked = 1000;
+
+/// Snapshots of a whole class's work; phases of a lesson, and how long one may be.
+inline constexpr std::size_t most_bells = 100;
+inline constexpr std::size_t most_phases = 20;
+inline constexpr int most_minutes = 600;
+
+/// Finer than a micrometre nothing is cut, and counts of steps would leave their integers.
+inline constexpr std::int64_t finest_step_half_um = 2;
+inline constexpr std::int64_t coarsest_step_half_um = 2'000'000'000;
 
 /// False for what is no number, too.
 inline bool within_limits(double mm) { return std::abs(mm) <= farthest_mm; }

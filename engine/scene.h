@@ -13,6 +13,7 @@
 
 #include "engine/challenge.h"
 #include "engine/length.h"
+#include "engine/rule.h"
 #include "engine/vec.h"
 
 namespace boughwork {
@@ -53,10 +54,30 @@ struct Cone {
 
 using Shape = std::variant<Triangle, Outline, Cone>;
 
+/// What pupils read off their ruler, and who they were.
+struct HandMeasured {
+    std::vector<std::optional<Length>> sides;  ///< Side 1 first; none, or one entry for each side.
+    std::string by;                            ///< A symbol's name, such as "star"; no person's.
+    std::string unknown_fields;
+    friend bool operator==(const HandMeasured&, const HandMeasured&) = default;
+};
+
+/// What pupils answered about a piece.
+struct Answers {
+    std::optional<Kind> by_sides;
+    std::optional<Kind> by_angles;
+    std::optional<Length> perimeter;
+    std::optional<double> points;
+    std::string unknown_fields;
+    friend bool operator==(const Answers&, const Answers&) = default;
+};
+
 struct Piece {
     PieceNumber number;
     Shape shape;
     std::string note;
+    HandMeasured by_hand;
+    Answers answers;
     std::string unknown_fields;
     friend bool operator==(const Piece&, const Piece&) = default;
 };
@@ -102,13 +123,69 @@ struct Hung {
     friend bool operator==(const Hung&, const Hung&) = default;
 };
 
+/// What a teacher finds of a piece on the tree that was built.
+enum class Found { as_planned, not_there, wrong };
+
+/// The teacher's word. It wins over the referee's.
+struct Ruling {
+    bool counts = true;
+    std::string reason;
+    friend bool operator==(const Ruling&, const Ruling&) = default;
+};
+
+struct Built {
+    PieceNumber piece;
+    Found found = Found::as_planned;  ///< Of a piece that was never planned: it hangs as it should.
+    std::vector<Rule> broken;         ///< When it is wrong: by which rules.
+    std::optional<Ruling> ruling;
+    std::string unknown_fields;
+    friend bool operator==(const Built&, const Built&) = default;
+};
+
 /// One arrangement of a tree and of pieces on it. What is not hung lies in the envelope.
 struct Plan {
     std::string name;
     Tree tree;
     std::vector<Hung> hung;
+    std::vector<Built> built;  ///< No two about one piece.
     std::string unknown_fields;
     friend bool operator==(const Plan&, const Plan&) = default;
+};
+
+struct Phase {
+    std::string name;
+    int minutes = 10;
+    std::string unknown_fields;
+    friend bool operator==(const Phase&, const Phase&) = default;
+};
+
+/// The teacher's clock, as far as it must outlast the day.
+struct Lesson {
+    std::vector<Phase> phases;
+    int phase = 0;      ///< The one that is on; counted from 0.
+    int spent_s = 0;    ///< Of it.
+    bool over = false;  ///< What was kept back until after the lesson is shown.
+    std::string unknown_fields;
+    friend bool operator==(const Lesson&, const Lesson&) = default;
+};
+
+/// A plan as it was when the bell rang.
+struct RungPlan {
+    Plan plan;
+    double score = 0;
+    int counting = 0;  ///< Pieces that counted.
+    std::string unknown_fields;
+    friend bool operator==(const RungPlan&, const RungPlan&) = default;
+};
+
+/// What the bell caught; work goes on, this does not change.
+struct Bell {
+    std::string name;
+    Challenge challenge;
+    std::vector<Piece> pieces;
+    std::vector<RungPlan> plans;
+    std::string unknown_fields;
+    friend bool operator==(const Bell&, const Bell&) = default;
 };
 
 struct Scene {
@@ -117,6 +194,9 @@ struct Scene {
     std::vector<Piece> pieces;       ///< No two with one number.
     std::vector<Plan> plans;         ///< At least one; no two with one name.
     std::string current = "Plan 1";  ///< The name of one of them.
+    int numbers_given = 0;           ///< The highest number that a piece ever had, if that is gone by now.
+    Lesson lesson;
+    std::vector<Bell> bells;
     std::string unknown_fields;
     friend bool operator==(const Scene&, const Scene&) = default;
 };

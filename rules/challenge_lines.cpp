@@ -81,7 +81,7 @@ struct CriterionLine {
     }
     std::int64_t worth_of(const Pieces& pieces) const {
         return std::accumulate(pieces.begin(), pieces.end(), std::int64_t{0}, [&](std::int64_t sum, const auto* p) {
-            return sum + worth(p->measures, scene.challenge.score);
+            return sum + worth(scored(*p), scene.challenge.score);
         });
     }
 

@@ -79,6 +79,8 @@ std::vector<PieceReport> measured_pieces(const Scene& scene) {
     for (std::size_t i = 0; i < made.size(); ++i) {
         reports[i].number = made[i]->number;
         reports[i].measures = measure(made[i]->shape, scene.challenge);
+        if (scene.challenge.hand_lengths_score)
+            reports[i].by_hand = with_hand_lengths(reports[i].measures, made[i]->by_hand, scene.challenge.step);
     }
     return reports;
 }
@@ -110,7 +112,7 @@ Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> meas
     std::vector<std::int64_t> costs;
     for (std::size_t i = 0; i < hung.size(); ++i) {
         clean.push_back(verdict.clean(i));
-        costs.push_back(clean[i] ? worth(hung[i]->measures, scene.challenge.score) : 0);
+        costs.push_back(clean[i] ? worth(scored(*hung[i]), scene.challenge.score) : 0);
     }
     const std::vector<Conflict> conflicts = find_conflicts(a, hanging);
     verdict.add(fault_findings(a, hanging, conflicts, costs));
@@ -122,7 +124,7 @@ Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> meas
     verdict.add(counting_findings(a, hanging, counts));
     for (std::size_t i = 0; i < hung.size(); ++i) {
         hung[i]->state = counts[i] ? PieceState::counts : PieceState::does_not_count;
-        if (counts[i]) hung[i]->points = points(worth(hung[i]->measures, scene.challenge.score), scene.challenge);
+        if (counts[i]) hung[i]->points = points(worth(scored(*hung[i]), scene.challenge.score), scene.challenge);
     }
 
     report.findings = verdict.take_findings();

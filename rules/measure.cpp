@@ -102,6 +102,23 @@ Kind kind_by_angles(const Shape& shape, double right_within_deg) {
     return by_largest_angle(largest_short_of_right_deg(shape), right_within_deg);
 }
 
+std::int64_t measured_length(Length length, const Step& step) { return measured_length(length, size_of(step)); }
+
+std::optional<Measures> with_hand_lengths(Measures measures, const HandMeasured& by_hand, const Step& step) {
+    if (by_hand.sides.size() != measures.sides_in_steps.size()) return std::nullopt;
+    for (std::size_t i = 0; i < by_hand.sides.size(); ++i) {
+        if (!by_hand.sides[i]) return std::nullopt;
+        measures.sides_in_steps[i] = measured_length(*by_hand.sides[i], step);
+    }
+    measures.perimeter_in_steps =
+        std::accumulate(measures.sides_in_steps.begin(), measures.sides_in_steps.end(), std::int64_t{0});
+    if (measures.kinds)
+        measures.area_in_half_square_steps =
+            *std::max_element(measures.sides_in_steps.begin(), measures.sides_in_steps.end()) *
+            measures.height_in_steps;
+    return measures;
+}
+
 Measures measure(const Shape& shape, const Challenge& challenge) {
     const StepSize step = size_of(challenge.step);
     const bool cone = std::holds_alternative<Cone>(shape);

@@ -24,6 +24,13 @@ Kind kind_by_angles(const Shape& shape, double right_within_deg);
 /// Of a possible shape.
 Measures measure(const Shape& shape, const Challenge& challenge);
 
+/// A length at the step: the nearest multiple, a half going up.
+std::int64_t measured_length(Length length, const Step& step);
+
+/// The measures with the sides that were read off a ruler, at the step; absent unless all of them were. Kinds,
+/// height and likeness stay those of the true shape.
+std::optional<Measures> with_hand_lengths(Measures measures, const HandMeasured& by_hand, const Step& step);
+
 /// `steps` of the ruler in `unit`: one exact fraction, rounded once.
 double in_units(std::int64_t steps, const Step& step, Unit unit);
 /// Halves of a square step in squares of `unit`.

@@ -5,25 +5,6 @@
 
 namespace boughwork {
 
-const char* name_of(Rule rule) {
-    switch (rule) {
-        case Rule::runs_past_the_end: return "runs past the end";
-        case Rule::over_a_branch: return "over a branch";
-        case Rule::not_by_a_whole_side: return "not by a whole side";
-        case Rule::cut_off: return "cut off";
-        case Rule::held_by_nothing: return "held by nothing";
-        case Rule::too_deep: return "too deep";
-        case Rule::ground: return "ground";
-        case Rule::trunk: return "trunk";
-        case Rule::other_branch: return "other branch";
-        case Rule::overlap: return "overlap";
-        case Rule::touching: return "touching";
-        case Rule::wrong_size: return "wrong size";
-        case Rule::over_the_limit: return "over the limit";
-    }
-    return "";
-}
-
 const char* name_of(Kind kind) {
     switch (kind) {
         case Kind::equilateral: return "equilateral";

@@ -10,26 +10,10 @@
 #include <vector>
 
 #include "engine/geometry/polygon.h"
+#include "engine/rule.h"
 #include "engine/scene.h"
 
 namespace boughwork {
-
-/// Named as in the rulebook; name_of() gives the words.
-enum class Rule {
-    runs_past_the_end,
-    over_a_branch,
-    not_by_a_whole_side,
-    cut_off,
-    held_by_nothing,
-    too_deep,
-    ground,
-    trunk,
-    other_branch,
-    overlap,
-    touching,
-    wrong_size,
-    over_the_limit,
-};
 
 /// The smallest move that puts a finding right with a tenth of the tolerance to spare. It was tried:
 /// after it the finding is gone and no new one has come.
@@ -89,6 +73,7 @@ struct PieceReport {
     PieceNumber number;
     PieceState state = PieceState::in_the_envelope;
     Measures measures;
+    std::optional<Measures> by_hand;    ///< The same with the sides that pupils measured, when those score.
     std::optional<Support> hangs_from;  ///< Present when it hangs, whether or not it counts.
     int side = 0;                       ///< By which of its sides, from 1; 0 when it does not hang.
     int depth = 0;                      ///< 1 from a branch; 0 when it does not hang.
@@ -134,10 +119,11 @@ struct Report {
     friend bool operator==(const Report&, const Report&) = default;
 };
 
-/// "runs past the end", "over a branch" ...
-const char* name_of(Rule rule);
 /// "equilateral" ...
 const char* name_of(Kind kind);
+
+/// What scores: the lengths measured by hand, where the challenge says so and a piece has them.
+inline const Measures& scored(const PieceReport& piece) { return piece.by_hand ? *piece.by_hand : piece.measures; }
 
 /// The report on that piece, or null.
 const PieceReport* find_piece(const Report& report, PieceNumber number);

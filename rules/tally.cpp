@@ -76,7 +76,7 @@ std::vector<BonusLine> bonus_lines(const Challenge& challenge, const Report& rep
 double score(const Challenge& challenge, const Report& report) {
     std::int64_t sum = 0;
     for (const PieceReport& p : report.pieces)
-        if (p.state == PieceState::counts) sum += worth(p.measures, challenge.score);
+        if (p.state == PieceState::counts) sum += worth(scored(p), challenge.score);
     double total = points(sum, challenge);
     for (const BonusLine& line : report.bonuses) total += line.points;
     return total;

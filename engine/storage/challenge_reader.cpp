@@ -7,10 +7,6 @@ namespace boughwork {
 namespace {
 
 void read(Fields fields, Step& step) {
-    // Finer than a micrometre nothing is cut, and counts of steps would leave their integers.
-    constexpr std::int64_t finest_half_um = 2;
-    constexpr std::int64_t coarsest_half_um = 2'000'000'000;
-
     fields.word("unit", step.unit, unit_words);
     if (fields.has("value")) {
         const Fields::NumberOrText said = fields.number_or_text("value", positive_mm);
@@ -24,7 +20,7 @@ void read(Fields fields, Step& step) {
         step.denominator = fraction.denominator;
     }
     const std::int64_t half_um = step.numerator * length_of(step.unit).half_um;
-    if (half_um < finest_half_um * step.denominator || half_um > coarsest_half_um * step.denominator)
+    if (half_um < finest_step_half_um * step.denominator || half_um > coarsest_step_half_um * step.denominator)
         fields.refuse("value", "a step must be from 0.001 mm to 1000000 mm.", "Choose another step.");
     step.unknown_fields = fields.unknown();
 }
@@ -111,6 +107,15 @@ void read(Fields fields, std::size_t criteria, Scoring& score) {
     score.unknown_fields = fields.unknown();
 }
 
+void read(Fields fields, Shown& shown) {
+    fields.word("lengths", shown.lengths, shows_words);
+    fields.word("kinds", shown.kinds, shows_words);
+    fields.word("sums", shown.sums, shows_words);
+    fields.word("points", shown.points, shows_words);
+    fields.word("fixes", shown.fixes, shows_words);
+    shown.unknown_fields = fields.unknown();
+}
+
 }  // namespace
 
 void read_challenge(Fields fields, Challenge& challenge) {
@@ -128,6 +133,9 @@ void read_challenge(Fields fields, Challenge& challenge) {
     read(fields.object("limits"), challenge.limits);
     for (const Fields& item : fields.objects("criteria", most_asked)) read(item, challenge.criteria.emplace_back());
     read(fields.object("score"), challenge.criteria.size(), challenge.score);
+    read(fields.object("shown"), challenge.shown);
+    fields.flag("hand_lengths_score", challenge.hand_lengths_score);
+    fields.flag("sealed", challenge.sealed);
     challenge.unknown_fields = fields.unknown();
 }
 

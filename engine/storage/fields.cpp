@@ -205,6 +205,26 @@ void Fields::lengths(const char* name, std::array<Length, 3>& into) {
     for (std::size_t i = 0; i < into.size(); ++i) found->item(i).read(into[i], positive_mm);
 }
 
+void Fields::lengths_or_null(const char* name, std::size_t count, std::vector<std::optional<Length>>& into) {
+    const std::optional<Value> found = value(name);
+    if (!found || !found->is_list(count)) return;
+    into.resize(count);
+    for (std::size_t i = 0; i < count; ++i) found->item(i).read(into[i], positive_mm);
+}
+
+std::vector<std::string> Fields::texts(const char* name) {
+    std::vector<std::string> all;
+    const std::optional<Value> found = value(name);
+    if (!found || !found->is_list()) return all;
+    for (const json& text : found->is) {
+        if (text.is_string())
+            all.push_back(text.get<std::string>());
+        else
+            found->refuse("here belongs a list of texts.");
+    }
+    return all;
+}
+
 Fields::NumberOrText Fields::number_or_text(const char* name, const Bounds& bounds) {
     const std::optional<Value> found = value(name);
     if (!found) return {};

@@ -4,9 +4,11 @@
 // into as it was, which is how a default comes to hold. A member of a wrong type or size is refused at
 // its place. What was never asked for is an unknown field. It knows nothing of plans.
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <initializer_list>
+#include <iterator>
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
@@ -35,6 +37,7 @@ inline constexpr Bounds right_angle_deg{0, 90, true, "from 0 to 90 degrees"};
 inline constexpr Bounds per_cent{0, 100, true, "from 0 to 100"};
 inline constexpr Bounds any_points{-farthest_mm, farthest_mm, true, "at most 1000000 points either way"};
 inline constexpr Bounds any_count{0, greatest_count, true, "from 0 to 1000000"};
+inline constexpr Bounds lesson_minutes{1, most_minutes, true, "from 1 to 600"};
 inline constexpr Bounds one_or_more{1, greatest_count, true, "from 1 to 1000000"};
 
 class Fields {
@@ -67,6 +70,9 @@ public:
     void points(const char* name, std::vector<Vec2>& into);
     /// Three, positive.
     void lengths(const char* name, std::array<Length, 3>& into);
+    /// `count` of them, positive, each of which may be null.
+    void lengths_or_null(const char* name, std::size_t count, std::vector<std::optional<Length>>& into);
+    std::vector<std::string> texts(const char* name);
 
     template <class T, std::size_t n>
     void word(const char* name, T& into, const Word<T> (&words)[n]) {
@@ -82,6 +88,17 @@ public:
             choices += (choices.empty() ? "\"" : ", \"") + std::string(entry.word) + "\"";
         }
         refuse(name, "this word is not known here.", "Write one of these: " + choices + ".");
+    }
+
+    /// A list of such words.
+    template <class T, std::size_t n>
+    void words(const char* name, std::vector<T>& into, const Word<T> (&words)[n]) {
+        for (const std::string& said : texts(name)) {
+            const auto* entry = std::find_if(std::begin(words), std::end(words),
+                                             [&](const Word<T>& word) { return word.word == said; });
+            if (entry == std::end(words)) return refuse(name, "one of these words is not known here.", "Take it out.");
+            into.push_back(entry->value);
+        }
     }
 
     /// A number or a text; at most one of the two is set.

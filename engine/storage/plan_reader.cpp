@@ -52,6 +52,20 @@ Cone cone(Fields fields) {
     return shape;
 }
 
+void read(Fields fields, std::size_t sides, HandMeasured& by_hand) {
+    fields.lengths_or_null("sides_mm", sides, by_hand.sides);
+    fields.text("by", by_hand.by);
+    by_hand.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, Answers& answers) {
+    if (fields.has("by_sides")) fields.word("by_sides", answers.by_sides.emplace(), kind_words);
+    if (fields.has("by_angles")) fields.word("by_angles", answers.by_angles.emplace(), kind_words);
+    if (fields.has("perimeter_mm")) fields.length("perimeter_mm", answers.perimeter.emplace());
+    if (fields.has("points")) fields.number("points", answers.points.emplace(), any_points);
+    answers.unknown_fields = fields.unknown();
+}
+
 void read(Fields fields, Piece& piece) {
     fields.require("number");
     fields.whole("number", piece.number.value, any_count);
@@ -66,6 +80,8 @@ void read(Fields fields, Piece& piece) {
     }
     fields.refuse_if(possible(piece.shape), shape.c_str());
     fields.text("note", piece.note);
+    read(fields.object("by_hand"), corner_count(piece.shape), piece.by_hand);
+    read(fields.object("answers"), piece.answers);
     piece.unknown_fields = fields.unknown();
 }
 
@@ -114,30 +130,99 @@ void read(Fields fields, Hung& hung) {
     hung.unknown_fields = fields.unknown();
 }
 
+/// Refuses a piece that is not there, or that stands twice.
+void check_piece(const Fields& item, PieceNumber piece, const std::set<PieceNumber>& made, std::set<PieceNumber>& taken,
+                 const std::string& twice) {
+    const std::string words = "piece " + std::to_string(piece.value);
+    if (made.count(piece) == 0)
+        item.refuse("piece", "there is no " + words + ".", "Name a piece that is there, or take this one down.");
+    if (!taken.insert(piece).second) item.refuse("piece", words + twice, "Take one of the two out.");
+}
+
 void read_hung(const std::vector<Fields>& items, const std::set<PieceNumber>& made, std::vector<Hung>& all) {
     std::set<PieceNumber> taken;
     for (const Fields& item : items) {
         Hung& hung = all.emplace_back();
         read(item, hung);
-        const std::string piece = "piece " + std::to_string(hung.piece.value);
-        if (made.count(hung.piece) == 0)
-            item.refuse("piece", "there is no " + piece + ".", "Name a piece that is there, or take this one down.");
-        if (!taken.insert(hung.piece).second)
-            item.refuse("piece", piece + " hangs twice in one plan.", "Take one of the two out.");
+        check_piece(item, hung.piece, made, taken, " hangs twice in one plan.");
     }
 }
 
-void read_plans(std::vector<Fields> items, Scene& scene) {
-    std::set<PieceNumber> made;
-    for (const Piece& piece : scene.pieces) made.insert(piece.number);
-    for (Fields& item : items) {
-        Plan& plan = scene.plans.emplace_back();
-        item.text("name", plan.name);
-        read(item.object("tree"), scene.challenge.tolerance_mm, plan.tree);
-        read_hung(item.objects("hung"), made, plan.hung);
-        plan.unknown_fields = item.unknown();
+void read(Fields fields, Built& built) {
+    fields.require("piece");
+    fields.whole("piece", built.piece.value, any_count);
+    fields.word("found", built.found, found_words);
+    fields.words("broken", built.broken, rule_words);
+    if (fields.has("ruling")) {
+        fields.word("ruling", built.ruling.emplace().counts, ruling_words);
+        fields.text("reason", built.ruling->reason);
     }
+    built.unknown_fields = fields.unknown();
+}
+
+void read_built(const std::vector<Fields>& items, const std::set<PieceNumber>& made, std::vector<Built>& all) {
+    std::set<PieceNumber> taken;
+    for (const Fields& item : items) {
+        Built& built = all.emplace_back();
+        read(item, built);
+        check_piece(item, built.piece, made, taken, " is judged twice in one plan.");
+    }
+}
+
+std::set<PieceNumber> numbers_of(const std::vector<Piece>& pieces) {
+    std::set<PieceNumber> made;
+    for (const Piece& piece : pieces) made.insert(piece.number);
+    return made;
+}
+
+void read(Fields fields, double tolerance_mm, const std::set<PieceNumber>& made, Plan& plan) {
+    fields.text("name", plan.name);
+    read(fields.object("tree"), tolerance_mm, plan.tree);
+    read_hung(fields.objects("hung"), made, plan.hung);
+    read_built(fields.objects("built"), made, plan.built);
+    plan.unknown_fields = fields.unknown();
+}
+
+void read_plans(const std::vector<Fields>& items, Scene& scene) {
+    const std::set<PieceNumber> made = numbers_of(scene.pieces);
+    for (const Fields& item : items) read(item, scene.challenge.tolerance_mm, made, scene.plans.emplace_back());
     settle_names(items, scene.plans, "Plan ");
+}
+
+void read(Fields fields, Lesson& lesson) {
+    for (Fields& item : fields.objects("phases", most_phases)) {
+        Phase& phase = lesson.phases.emplace_back();
+        item.text("name", phase.name);
+        item.whole("minutes", phase.minutes, lesson_minutes);
+        phase.unknown_fields = item.unknown();
+    }
+    fields.whole("phase", lesson.phase, any_count);
+    if (static_cast<std::size_t>(lesson.phase) > lesson.phases.size())
+        fields.refuse("phase", "there is no phase " + std::to_string(lesson.phase) + ".",
+                      "Phases are counted from 0; name one that is there.");
+    fields.whole("spent_s", lesson.spent_s, any_count);
+    fields.flag("over", lesson.over);
+    lesson.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, Bell& bell) {
+    fields.text("name", bell.name);
+    read_challenge(fields.object("challenge"), bell.challenge);
+    read_pieces(fields.objects("pieces"), bell.pieces);
+    const std::set<PieceNumber> made = numbers_of(bell.pieces);
+    for (Fields& item : fields.objects("plans")) {
+        RungPlan& rung = bell.plans.emplace_back();
+        item.number("score", rung.score, any_points);
+        item.whole("counting", rung.counting, any_count);
+        read(item.object("plan"), bell.challenge.tolerance_mm, made, rung.plan);
+        rung.unknown_fields = item.unknown();
+    }
+    bell.unknown_fields = fields.unknown();
+}
+
+void read_bells(const std::vector<Fields>& items, std::vector<Bell>& bells) {
+    for (const Fields& item : items) read(item, bells.emplace_back());
+    settle_names(items, bells, "Bell ");
 }
 
 /// Left out: the first plan. A file without plans gets an empty one, of the name that is current.
@@ -182,6 +267,9 @@ Result<Scene> read_plan(const std::string& text) {
     read_pieces(file.objects("pieces"), scene.pieces);
     read_plans(file.objects("plans"), scene);
     read_current(file, scene);
+    file.whole("numbers_given", scene.numbers_given, any_count);
+    read(file.object("lesson"), scene.lesson);
+    read_bells(file.objects("bells", most_bells), scene.bells);
     scene.unknown_fields = file.unknown();
     if (refusal.first()) return *refusal.first();
     return scene;

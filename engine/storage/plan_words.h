@@ -2,7 +2,8 @@
 #pragma once
 // The words of the plan file for the settings that are one of a few. Reader and writer share them.
 
-#include "engine/challenge.h"
+#include "engine/rule.h"
+#include "engine/scene.h"
 
 namespace boughwork {
 
@@ -38,6 +39,29 @@ inline constexpr Word<ShareOf> share_words[] = {{ShareOf::pieces, "pieces"}, {Sh
 
 inline constexpr Word<ScoreBy> score_words[] = {
     {ScoreBy::longest_side, "longest side"}, {ScoreBy::perimeter, "perimeter"}, {ScoreBy::area, "area"}};
+
+inline constexpr Word<Shows> shows_words[] = {{Shows::always, "always"},
+                                              {Shows::after_an_answer, "after an answer"},
+                                              {Shows::after_the_lesson, "after the lesson"}};
+
+inline constexpr Word<Found> found_words[] = {
+    {Found::as_planned, "as planned"}, {Found::not_there, "not there"}, {Found::wrong, "wrong"}};
+
+inline constexpr Word<bool> ruling_words[] = {{true, "counts"}, {false, "does not count"}};
+
+inline constexpr Word<Rule> rule_words[] = {{Rule::runs_past_the_end, "runs past the end"},
+                                            {Rule::over_a_branch, "over a branch"},
+                                            {Rule::not_by_a_whole_side, "not by a whole side"},
+                                            {Rule::cut_off, "cut off"},
+                                            {Rule::held_by_nothing, "held by nothing"},
+                                            {Rule::too_deep, "too deep"},
+                                            {Rule::ground, "ground"},
+                                            {Rule::trunk, "trunk"},
+                                            {Rule::other_branch, "other branch"},
+                                            {Rule::overlap, "overlap"},
+                                            {Rule::touching, "touching"},
+                                            {Rule::wrong_size, "wrong size"},
+                                            {Rule::over_the_limit, "over the limit"}};
 
 /// The word for a value that is in the table.
 template <class T, std::size_t n>

@@ -111,22 +111,44 @@ Json json_of(const Scoring& score) {
     return with_unknown(std::move(object), score.unknown_fields);
 }
 
+/// What is always shown is left out.
+Json json_of(const Shown& shown) {
+    Json object = Json::object();
+    const auto add_word = [&](const char* name, Shows shows) {
+        if (shows != Shows::always) object[name] = word_for(shows, shows_words);
+    };
+    add_word("lengths", shown.lengths);
+    add_word("kinds", shown.kinds);
+    add_word("sums", shown.sums);
+    add_word("points", shown.points);
+    add_word("fixes", shown.fixes);
+    return with_unknown(std::move(object), shown.unknown_fields);
+}
+
+/// The member, unless there is nothing in it.
+void add(Json& object, const char* name, Json member) {
+    if (!member.empty()) object[name] = std::move(member);
+}
+
 Json json_of(const Challenge& challenge) {
-    return with_unknown({{"name", challenge.name},
-                         {"units", word_for(challenge.units, unit_words)},
-                         {"step", json_of(challenge.step)},
-                         {"tolerance_mm", number(challenge.tolerance_mm)},
-                         {"right_within_deg", number(challenge.right_within_deg)},
-                         {"depth_limit", json_of(challenge.depth_limit)},
-                         {"holds", word_for(challenge.holds, holds_words)},
-                         {"neighbours", word_for(challenge.neighbours, neighbours_words)},
-                         {"at_fault", word_for(challenge.at_fault, at_fault_words)},
-                         {"over_limit", word_for(challenge.over_limit, over_limit_words)},
-                         {"equilateral_is_isosceles", challenge.equilateral_is_isosceles},
-                         {"limits", json_of(challenge.limits)},
-                         {"criteria", list_of(challenge.criteria, json_of)},
-                         {"score", json_of(challenge.score)}},
-                        challenge.unknown_fields);
+    Json object{{"name", challenge.name},
+                {"units", word_for(challenge.units, unit_words)},
+                {"step", json_of(challenge.step)},
+                {"tolerance_mm", number(challenge.tolerance_mm)},
+                {"right_within_deg", number(challenge.right_within_deg)},
+                {"depth_limit", json_of(challenge.depth_limit)},
+                {"holds", word_for(challenge.holds, holds_words)},
+                {"neighbours", word_for(challenge.neighbours, neighbours_words)},
+                {"at_fault", word_for(challenge.at_fault, at_fault_words)},
+                {"over_limit", word_for(challenge.over_limit, over_limit_words)},
+                {"equilateral_is_isosceles", challenge.equilateral_is_isosceles},
+                {"limits", json_of(challenge.limits)},
+                {"criteria", list_of(challenge.criteria, json_of)},
+                {"score", json_of(challenge.score)}};
+    add(object, "shown", json_of(challenge.shown));
+    if (challenge.hand_lengths_score) object["hand_lengths_score"] = true;
+    if (challenge.sealed) object["sealed"] = true;
+    return with_unknown(std::move(object), challenge.unknown_fields);
 }
 
 /// The member of a piece that tells its shape.
@@ -146,9 +168,28 @@ std::pair<const char*, Json> shape_member(const Cone& shape) {
                                  shape.unknown_fields)};
 }
 
+Json json_of(const HandMeasured& by_hand) {
+    Json object = Json::object();
+    if (!by_hand.sides.empty()) object["sides_mm"] = list_of(by_hand.sides, json_of);
+    if (!by_hand.by.empty()) object["by"] = by_hand.by;
+    return with_unknown(std::move(object), by_hand.unknown_fields);
+}
+
+Json json_of(const Answers& answers) {
+    Json object = Json::object();
+    if (answers.by_sides) object["by_sides"] = word_for(*answers.by_sides, kind_words);
+    if (answers.by_angles) object["by_angles"] = word_for(*answers.by_angles, kind_words);
+    if (answers.perimeter) object["perimeter_mm"] = json_of(*answers.perimeter);
+    if (answers.points) object["points"] = number(*answers.points);
+    return with_unknown(std::move(object), answers.unknown_fields);
+}
+
 Json json_of(const Piece& piece) {
     const auto [name, shape] = std::visit([](const auto& s) { return shape_member(s); }, piece.shape);
-    return with_unknown({{"number", piece.number.value}, {name, shape}, {"note", piece.note}}, piece.unknown_fields);
+    Json object{{"number", piece.number.value}, {name, shape}, {"note", piece.note}};
+    add(object, "by_hand", json_of(piece.by_hand));
+    add(object, "answers", json_of(piece.answers));
+    return with_unknown(std::move(object), piece.unknown_fields);
 }
 
 Json json_of(const Trunk& trunk) {
@@ -179,20 +220,63 @@ Json json_of(const Hung& hung) {
                         hung.unknown_fields);
 }
 
+Json json_of(const Rule& rule) { return word_for(rule, rule_words); }
+
+Json json_of(const Built& built) {
+    Json object{{"piece", built.piece.value}, {"found", word_for(built.found, found_words)}};
+    add(object, "broken", list_of(built.broken, json_of));
+    if (built.ruling) {
+        object["ruling"] = word_for(built.ruling->counts, ruling_words);
+        object["reason"] = built.ruling->reason;
+    }
+    return with_unknown(std::move(object), built.unknown_fields);
+}
+
 Json json_of(const Plan& plan) {
-    return with_unknown({{"name", plan.name}, {"tree", json_of(plan.tree)}, {"hung", list_of(plan.hung, json_of)}},
-                        plan.unknown_fields);
+    Json object{{"name", plan.name}, {"tree", json_of(plan.tree)}, {"hung", list_of(plan.hung, json_of)}};
+    add(object, "built", list_of(plan.built, json_of));
+    return with_unknown(std::move(object), plan.unknown_fields);
+}
+
+Json json_of(const Phase& phase) {
+    return with_unknown({{"name", phase.name}, {"minutes", phase.minutes}}, phase.unknown_fields);
+}
+
+/// What is as in a lesson that has not begun is left out.
+Json json_of(const Lesson& lesson) {
+    Json object = Json::object();
+    add(object, "phases", list_of(lesson.phases, json_of));
+    if (lesson.phase != 0) object["phase"] = lesson.phase;
+    if (lesson.spent_s != 0) object["spent_s"] = lesson.spent_s;
+    if (lesson.over) object["over"] = true;
+    return with_unknown(std::move(object), lesson.unknown_fields);
+}
+
+Json json_of(const RungPlan& rung) {
+    return with_unknown({{"score", number(rung.score)}, {"counting", rung.counting}, {"plan", json_of(rung.plan)}},
+                        rung.unknown_fields);
+}
+
+Json json_of(const Bell& bell) {
+    return with_unknown({{"name", bell.name},
+                         {"challenge", json_of(bell.challenge)},
+                         {"pieces", list_of(bell.pieces, json_of)},
+                         {"plans", list_of(bell.plans, json_of)}},
+                        bell.unknown_fields);
 }
 
 Json json_of(const Scene& scene) {
-    return with_unknown({{"format", "boughwork"},
-                         {"version", plan_file_version},
-                         {"title", scene.title},
-                         {"challenge", json_of(scene.challenge)},
-                         {"pieces", list_of(scene.pieces, json_of)},
-                         {"plans", list_of(scene.plans, json_of)},
-                         {"current", scene.current}},
-                        scene.unknown_fields);
+    Json object{{"format", "boughwork"},
+                {"version", plan_file_version},
+                {"title", scene.title},
+                {"challenge", json_of(scene.challenge)},
+                {"pieces", list_of(scene.pieces, json_of)},
+                {"plans", list_of(scene.plans, json_of)},
+                {"current", scene.current}};
+    if (scene.numbers_given != 0) object["numbers_given"] = scene.numbers_given;
+    add(object, "lesson", json_of(scene.lesson));
+    add(object, "bells", list_of(scene.bells, json_of));
+    return with_unknown(std::move(object), scene.unknown_fields);
 }
 
 }  // namespace

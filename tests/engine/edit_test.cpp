@@ -74,6 +74,16 @@ TEST_CASE("a piece past the highest number a file may hold is not made") {
     check_refused(scene, AddPiece{small_triangle}, "no higher number");
 }
 
+TEST_CASE("a number is never given twice, not even of a piece that was thrown away") {
+    Scene scene = after(table(), RemovePiece{{2}});
+    const PieceNumber next = next_number(scene);
+    scene = after(scene, AddPiece{small_triangle});
+    scene = after(scene, RemovePiece{next});
+    CHECK(next_number(scene).value == next.value + 1);
+    const Scene opened = read_plan(write_plan(scene)).value();
+    CHECK(next_number(opened).value == next.value + 1);
+}
+
 TEST_CASE("of nothing there are more than a file may list") {
     Scene scene = table();
     scene.pieces.resize(most_listed, scene.pieces.front());

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/edit.h"
+#include "engine/geometry/shape.h"
 #include "engine/scene.h"
 
 namespace boughwork {
@@ -72,6 +73,11 @@ private:
         return limits;
     }
     Criterion criterion();
+    HandMeasured by_hand(const Shape& shape);
+    Answers answers();
+    Built built(PieceNumber piece);
+    Lesson lesson();
+    Bell bell(const std::string& name, const Scene& scene);
     Bonus bonus(std::size_t criteria);
     Plan plan(const std::string& name, const std::vector<Piece>& pieces);
     std::vector<PieceNumber> some_pieces(const Scene& scene);
@@ -167,7 +173,48 @@ inline Challenge SceneGenerator::challenge() {
     made.score = {.by = static_cast<ScoreBy>(whole(0, 2)), .unknown_fields = unknown()};
     if (chance(0.5)) made.score.unit = static_cast<Unit>(whole(0, 2));
     for (int i = count(0, 4); i > 0; --i) made.score.bonuses.push_back(bonus(made.criteria.size()));
+    const auto shows = [&] { return static_cast<Shows>(whole(0, 2)); };
+    made.shown = {shows(), shows(), shows(), shows(), shows(), unknown()};
+    made.hand_lengths_score = chance(0.5);
+    made.sealed = chance(0.2);
     made.unknown_fields = unknown();
+    return made;
+}
+
+inline HandMeasured SceneGenerator::by_hand(const Shape& shape) {
+    HandMeasured made{.by = text(), .unknown_fields = unknown()};
+    if (chance(0.5)) made.sides.resize(corner_count(shape));
+    for (auto& side : made.sides)
+        if (chance(0.7)) side = length(1, 300);
+    return made;
+}
+
+inline Answers SceneGenerator::answers() {
+    Answers made{.unknown_fields = unknown()};
+    if (chance(0.5)) made.by_sides = static_cast<Kind>(whole(0, 5));
+    if (chance(0.5)) made.by_angles = static_cast<Kind>(whole(0, 5));
+    if (chance(0.5)) made.perimeter = length(1, 900);
+    if (chance(0.5)) made.points = real(0, 100);
+    return made;
+}
+
+inline Built SceneGenerator::built(PieceNumber piece) {
+    Built made{.piece = piece, .found = static_cast<Found>(whole(0, 2)), .unknown_fields = unknown()};
+    for (int i = count(0, 2); i > 0; --i) made.broken.push_back(static_cast<Rule>(whole(0, 12)));
+    if (chance(0.5)) made.ruling = Ruling{chance(0.5), text()};
+    return made;
+}
+
+inline Lesson SceneGenerator::lesson() {
+    Lesson made{.spent_s = count(0, 3000), .over = chance(0.3), .unknown_fields = unknown()};
+    for (int i = count(0, 4); i > 0; --i) made.phases.push_back({text(), count(1, 600), unknown()});
+    made.phase = count(0, static_cast<int>(made.phases.size()));
+    return made;
+}
+
+inline Bell SceneGenerator::bell(const std::string& name, const Scene& scene) {
+    Bell made{.name = name, .challenge = scene.challenge, .pieces = scene.pieces, .unknown_fields = unknown()};
+    for (const Plan& plan : scene.plans) made.plans.push_back({plan, real(0, 300), count(0, 20), unknown()});
     return made;
 }
 
@@ -182,6 +229,8 @@ inline Plan SceneGenerator::plan(const std::string& name, const std::vector<Piec
     for (int i = count(0, 5); i > 0; --i) made.tree.branches.push_back(branch("b" + std::to_string(i) + text()));
     for (const Piece& piece : pieces)
         if (chance(0.6)) made.hung.push_back({.piece = piece.number, .pose = pose(), .unknown_fields = unknown()});
+    for (const Piece& piece : pieces)
+        if (chance(0.2)) made.built.push_back(built(piece.number));
     return made;
 }
 
@@ -191,9 +240,14 @@ inline Scene SceneGenerator::scene() {
     for (int i = count(0, 12); i > 0; --i) {
         number += count(1, 3);
         made.pieces.push_back({.number = {number}, .shape = shape(), .note = text(), .unknown_fields = unknown()});
+        made.pieces.back().by_hand = by_hand(made.pieces.back().shape);
+        made.pieces.back().answers = answers();
     }
     for (int i = count(1, 3); i > 0; --i) made.plans.push_back(plan("Plan " + std::to_string(i) + text(), made.pieces));
     made.current = one_of(made.plans).name;
+    if (chance(0.3)) made.numbers_given = count(0, 30);
+    made.lesson = lesson();
+    for (int i = count(0, 2); i > 0; --i) made.bells.push_back(bell("Bell " + std::to_string(i) + text(), made));
     return made;
 }
 
@@ -208,7 +262,7 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
     const Plan& plan = current_plan(scene);
     const PieceNumber piece{count(1, next_number(scene).value)};
     const std::string branch_name = plan.tree.branches.empty() ? "b1" : one_of(plan.tree.branches).name;
-    switch (whole(0, 15)) {
+    switch (whole(0, 23)) {
         case 0: return AddPiece{shape()};
         case 1: return RemovePiece{piece};
         case 2: return SetNote{piece, text()};
@@ -227,6 +281,18 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
         case 12: return CopyPlan{chance(0.2) ? scene.current : free_plan_name(scene)};
         case 13: return AddPlan{free_plan_name(scene)};
         case 14: return RenamePlan{chance(0.2) ? one_of(scene.plans).name : free_plan_name(scene)};
+        case 15: return ReshapePiece{piece, shape()};
+        case 16: return SetHandMeasured{piece, by_hand(shape())};
+        case 17: return SetAnswers{piece, answers()};
+        case 18: return SetChallenge{chance(0.3) ? scene.challenge : challenge()};
+        case 19: return JudgeBuilt{built(piece)};
+        case 20: return ForgetBuilt{piece};
+        case 21: return SetLesson{lesson()};
+        case 22: {
+            RingBell ring{.name = chance(0.5) ? "" : text()};
+            for (const Plan& one : scene.plans) ring.plans.push_back({one.name, real(0, 300), count(0, 20)});
+            return ring;
+        }
         default: return RemovePlan{};
     }
 }

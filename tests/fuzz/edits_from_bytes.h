@@ -121,6 +121,23 @@ private:
     }
     std::string new_plan_name(const Scene& scene) { return flag() ? free_plan_name(scene) : text(); }
 
+    /// With one setting changed, sometimes to what cannot be.
+    Challenge challenge(Challenge changed) {
+        switch (below(10)) {
+            case 0: changed.tolerance_mm = number(); break;
+            case 1: changed.step = {static_cast<std::int8_t>(byte()), byte(), static_cast<Unit>(below(3)), ""}; break;
+            case 2: changed.right_within_deg = number(); break;
+            case 3: changed.depth_limit = static_cast<std::int8_t>(byte()); break;
+            case 4: changed.limits.pieces = {static_cast<std::int8_t>(byte()), static_cast<std::int8_t>(byte())}; break;
+            case 5: changed.limits.side = {length(), length()}; break;
+            case 6: changed.criteria.push_back({KindShare{static_cast<Kind>(below(6)), number(), flag()}, ""}); break;
+            case 7: changed.score.bonuses.push_back({IfMet{static_cast<std::int8_t>(byte())}, number(), ""}); break;
+            case 8: changed.hand_lengths_score = flag(); break;
+            default: changed.sealed = flag();
+        }
+        return changed;
+    }
+
     const std::uint8_t* next_;
     const std::uint8_t* end_;
 };
@@ -164,6 +181,46 @@ inline Edit EditsFromBytes::edit(const Scene& scene) {
         case 12: return CopyPlan{new_plan_name(scene)};
         case 13: return AddPlan{new_plan_name(scene)};
         case 14: return RenamePlan{new_plan_name(scene)};
+        case 15: {
+            const PieceNumber number = piece(scene);
+            return ReshapePiece{number, shape()};
+        }
+        case 16: {
+            SetHandMeasured measured{.piece = piece(scene), .by_hand = {.by = text()}};
+            measured.by_hand.sides.resize(below(5));
+            for (auto& side : measured.by_hand.sides)
+                if (flag()) side = length();
+            return measured;
+        }
+        case 17: {
+            SetAnswers answered{.piece = piece(scene), .answers = {}};
+            if (flag()) answered.answers.by_sides = static_cast<Kind>(below(6));
+            if (flag()) answered.answers.by_angles = static_cast<Kind>(below(6));
+            if (flag()) answered.answers.perimeter = length();
+            if (flag()) answered.answers.points = number();
+            return answered;
+        }
+        case 18: return SetChallenge{challenge(scene.challenge)};
+        case 19: {
+            Built built{.piece = piece(scene), .found = static_cast<Found>(below(3))};
+            for (std::size_t more = below(3); more > 0; --more) built.broken.push_back(static_cast<Rule>(below(13)));
+            if (flag()) built.ruling = Ruling{flag(), text()};
+            return JudgeBuilt{std::move(built)};
+        }
+        case 20: return ForgetBuilt{piece(scene)};
+        case 21: {
+            Lesson lesson{.phase = static_cast<std::int8_t>(byte()), .spent_s = 60 * static_cast<std::int8_t>(byte())};
+            lesson.phases.resize(below(4));
+            for (Phase& phase : lesson.phases) phase = {text(), static_cast<std::int8_t>(byte()), ""};
+            lesson.over = flag();
+            return SetLesson{std::move(lesson)};
+        }
+        case 22: {
+            RingBell ring{.name = flag() ? "" : text()};
+            for (const Plan& plan : scene.plans)
+                if (byte() < 0xF0) ring.plans.push_back({plan.name, number(), static_cast<int>(byte())});
+            return ring;
+        }
         default: return RemovePlan{};
     }
 }

@@ -39,6 +39,34 @@ TEST_CASE("A piece scores its perimeter, the sum of its measured sides") {
     CHECK(in_cm(rectangle(1, 25, 30), ScoreBy::perimeter, whole_cm).check().score == 12.0);
 }
 
+TEST_CASE("Lengths measured by hand score where the challenge says so, and all sides were measured") {
+    Piece measured = triangle(1, 80, 60, 50);
+    measured.by_hand.sides = {length_from_mm(81), length_from_mm(60), length_from_mm(49.5)};
+    SceneBuilder plan = in_cm(measured, ScoreBy::perimeter);
+    CHECK(plan.check().score == 19.0);
+    plan.challenge().hand_lengths_score = true;
+    CHECK(plan.check().score == 19.1);  // 8.1 + 6 + 5: a half goes up
+    CHECK(plan.check().pieces[0].points == 19.1);
+    plan.challenge().score.by = ScoreBy::longest_side;
+    CHECK(plan.check().score == 8.1);
+    plan.challenge().step = whole_cm;
+    CHECK(plan.check().score == 8.0);
+    plan.challenge().step = {};
+    plan.challenge().score.by = ScoreBy::perimeter;
+    plan.scene.pieces[0].by_hand.sides[1].reset();
+    CHECK(plan.check().score == 19.0);
+}
+
+TEST_CASE("A piece keeps its kinds and its likeness whatever the hands measured") {
+    Piece measured = triangle(1, 60, 60, 60);
+    measured.by_hand.sides = {length_from_mm(61), length_from_mm(60), length_from_mm(59)};
+    SceneBuilder plan = in_cm(measured, ScoreBy::area);
+    plan.challenge().hand_lengths_score = true;
+    const Report report = plan.check();
+    CHECK(report.pieces[0].measures.kinds->by_sides == Kind::equilateral);
+    CHECK(report.score == Approx(6.1 * 5.2 / 2));  // the height is the referee's
+}
+
 TEST_CASE("A triangle scores half its measured longest side times its measured height") {
     CHECK(in_cm(corner, ScoreBy::area).check().score == 6.0);            // 50 x 24 / 2 square mm.
     CHECK(in_cm(corner, ScoreBy::area, whole_cm).check().score == 5.0);  // 5 x 2 / 2, as a pupil works it out.

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "engine/challenge.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/limits.h"
+#include "engine/utf8.h"
+
+namespace boughwork {
+namespace {
+
+Problem impossible(std::string found, std::string to_do) {
+    return {.found = std::move(found), .kept = "", .to_do = std::move(to_do)};
+}
+
+bool is_count(int count, int least = 0) { return count >= least && count <= greatest_count; }
+bool is_count(const std::optional<int>& count, int least = 0) { return !count || is_count(*count, least); }
+bool is_paper(const std::optional<Length>& length) {
+    return !length || (length->half_um >= 0 && within_limits(*length));
+}
+/// False for what is no number, too.
+bool is_from_to(double value, double least, double most) { return value >= least && value <= most; }
+
+template <class T>
+bool in_order(const Range<T>& range) {
+    return !range.least || !range.most || *range.least <= *range.most;
+}
+bool can_be(const Range<int>& range) { return is_count(range.least) && is_count(range.most) && in_order(range); }
+bool can_be(const Range<Length>& range) { return is_paper(range.least) && is_paper(range.most) && in_order(range); }
+
+bool can_be(const Step& step) {
+    if (step.numerator <= 0 || step.denominator <= 0) return false;
+    // Compared as doubles: a hair at the very ends does no harm.
+    const double half_um = static_cast<double>(step.numerator) / static_cast<double>(step.denominator) *
+                           static_cast<double>(length_of(step.unit).half_um);
+    return is_from_to(half_um, finest_step_half_um, coarsest_step_half_um);
+}
+
+struct CanBeAsked {
+    bool operator()(const NoTwoAlike& asks) const { return is_count(asks.pieces); }
+    bool operator()(const KindAppears& asks) const { return is_count(asks.at_least); }
+    bool operator()(const KindShare& asks) const { return is_from_to(asks.percent, 0, 100); }
+};
+
+struct CanBeRewarded {
+    std::size_t criteria;
+    bool operator()(const PerPiece&) const { return true; }
+    bool operator()(const PerDepth& bonus) const { return is_count(bonus.depth, 1); }
+    bool operator()(const IfMet& bonus) const {
+        return bonus.criterion >= 0 && static_cast<std::size_t>(bonus.criterion) < criteria;
+    }
+    bool operator()(const InWords& bonus) const { return is_utf8(bonus.words); }
+};
+
+}  // namespace
+
+Result<Done> possible(const Challenge& challenge) {
+    const Limits& limits = challenge.limits;
+    if (!is_utf8(challenge.name)) return impossible("The name is no text in UTF-8.", "Write it anew.");
+    if (!can_be(challenge.step))
+        return impossible("A step must be from 0.001 mm to 1000000 mm.", "Choose another step.");
+    if (!(challenge.tolerance_mm > 0) || !within_limits(challenge.tolerance_mm))
+        return impossible("The tolerance must be more than 0 mm.", "Write what paper and scissors are good to: 1 mm.");
+    if (!is_from_to(challenge.right_within_deg, 0, 90))
+        return impossible("That is no difference from a right angle.", "Write from 0 to 90 degrees.");
+    if (!is_count(challenge.depth_limit, 1)) return impossible("A chain has at least one piece.", "Write 1 or more.");
+    if (!can_be(limits.pieces) || !can_be(limits.pieces_per_branch) || !can_be(limits.branches) || !can_be(limits.side))
+        return impossible("The least is more than the most, or one of the two is no such number.",
+                          "Write the smaller number first.");
+    if (!is_count(limits.sheets) || !is_paper(limits.least_height))
+        return impossible("One of the limits is no such number.", "Write a smaller one.");
+    if (challenge.criteria.size() > most_asked || challenge.score.bonuses.size() > most_asked)
+        return impossible("There are too many of them.", "Take one out first.");
+    const bool all_asked = std::all_of(challenge.criteria.begin(), challenge.criteria.end(),
+                                       [](const Criterion& c) { return std::visit(CanBeAsked{}, c.asks); });
+    if (!all_asked) return impossible("One of the criteria asks for no such number.", "Write another number.");
+    for (const Bonus& bonus : challenge.score.bonuses) {
+        if (!std::visit(CanBeRewarded{challenge.criteria.size()}, bonus.for_what))
+            return impossible("A bonus rewards what is not there.", "Take the bonus out first.");
+        if (!within_limits(bonus.points)) return impossible("That is too many points.", "Write a smaller number.");
+    }
+    return Done{};
+}
+
+}  // namespace boughwork

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include <catch2/catch.hpp>
+
+#include "engine/edit.h"
+#include "engine/storage/plan_file.h"
+
+namespace boughwork {
+namespace {
+
+const Triangle triangle{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
+
+Scene table() {
+    Scene scene = new_scene();
+    scene.pieces = {{.number = {1}, .shape = triangle}, {.number = {2}, .shape = triangle}};
+    return scene;
+}
+
+Scene after(const Scene& scene, const Edit& edit) {
+    const Result<Scene> changed = boughwork::apply(scene, edit);
+    INFO((changed ? "" : in_words(changed.problem())));
+    REQUIRE(changed);
+    // Whatever came about can be saved and opened again.
+    const Result<Scene> opened = read_plan(write_plan(*changed));
+    INFO((opened ? "" : in_words(opened.problem())));
+    REQUIRE(opened);
+    CHECK(*opened == *changed);
+    return *changed;
+}
+
+void check_refused(const Scene& scene, const Edit& edit, const std::string& reason) {
+    const Result<Scene> changed = boughwork::apply(scene, edit);
+    REQUIRE_FALSE(changed);
+    INFO(in_words(changed.problem()));
+    CHECK(changed.problem().found.find(reason) != std::string::npos);
+    CHECK(!changed.problem().to_do.empty());
+}
+
+Challenge with(void (*change)(Challenge&)) {
+    Challenge challenge;
+    change(challenge);
+    return challenge;
+}
+
+}  // namespace
+
+TEST_CASE("a piece that gets another shape loses what was measured and answered about the old one") {
+    Scene scene = after(table(), SetHandMeasured{{1}, {{length_from_mm(80), {}, length_from_mm(51)}, "star"}});
+    scene = after(scene, SetAnswers{{1}, {.by_sides = Kind::scalene, .perimeter = length_from_mm(190)}});
+    CHECK(after(scene, ReshapePiece{{1}, triangle}) == scene);
+    const Triangle other{{length_from_mm(60), length_from_mm(60), length_from_mm(60)}};
+    scene = after(scene, ReshapePiece{{1}, other});
+    CHECK(scene.pieces[0].shape == Shape{other});
+    CHECK(scene.pieces[0].by_hand == HandMeasured{});
+    CHECK(scene.pieces[0].answers == Answers{});
+    check_refused(scene, ReshapePiece{{1}, Triangle{{Length{2}, Length{2}, Length{4}}}}, "no triangle");
+    check_refused(scene, ReshapePiece{{9}, triangle}, "no piece 9");
+}
+
+TEST_CASE("a piece is measured by hand side by side, or not at all") {
+    check_refused(table(), SetHandMeasured{{1}, {{length_from_mm(80)}, "star"}}, "3 sides");
+    check_refused(table(), SetHandMeasured{{1}, {{Length{0}, {}, {}}, "star"}}, "as long as that");
+    check_refused(table(), SetHandMeasured{{1}, {{}, "\xFF"}}, "UTF-8");
+    check_refused(table(), SetAnswers{{1}, {.perimeter = Length{-1}}}, "no such number");
+}
+
+TEST_CASE("a sealed challenge is changed by nothing but the breaking of its seal") {
+    Challenge challenge;
+    challenge.sealed = true;
+    const Scene scene = after(table(), SetChallenge{challenge});
+    challenge.tolerance_mm = 2;
+    check_refused(scene, SetChallenge{challenge}, "sealed");
+    challenge.sealed = false;
+    check_refused(scene, SetChallenge{challenge}, "sealed");
+    challenge.tolerance_mm = 1;
+    const Scene open = after(scene, SetChallenge{challenge});
+    challenge.tolerance_mm = 2;
+    CHECK(after(open, SetChallenge{challenge}).challenge.tolerance_mm == 2);
+}
+
+TEST_CASE("a challenge that cannot be meant is refused with the reason") {
+    const Scene scene = table();
+    const auto refused = [&](void (*change)(Challenge&), const std::string& reason) {
+        check_refused(scene, SetChallenge{with(change)}, reason);
+    };
+    refused([](Challenge& c) { c.tolerance_mm = 0; }, "tolerance");
+    refused([](Challenge& c) { c.step.numerator = 0; }, "step");
+    refused([](Challenge& c) { c.step = {1, 1'000'000, Unit::mm, ""}; }, "step");
+    refused([](Challenge& c) { c.right_within_deg = 91; }, "right angle");
+    refused([](Challenge& c) { c.depth_limit = 0; }, "chain");
+    refused([](Challenge& c) { c.limits.pieces = {5, 4}; }, "least");
+    refused([](Challenge& c) { c.limits.side = {Length{2}, Length{1}}; }, "least");
+    refused([](Challenge& c) { c.limits.sheets = -1; }, "limits");
+    refused([](Challenge& c) { c.criteria = {{KindShare{Kind::right, 101}, ""}}; }, "criteria");
+    refused([](Challenge& c) { c.score.bonuses = {{IfMet{0}, 5, ""}}; }, "bonus");
+    refused([](Challenge& c) { c.score.bonuses = {{InWords{"neat"}, 1e9, ""}}; }, "points");
+    refused([](Challenge& c) { c.name = "\xFF"; }, "UTF-8");
+}
+
+TEST_CASE("a tolerance that a branch cannot bear is refused, and the branch named") {
+    Scene scene = table();
+    scene.plans[0].tree.branches = {{.name = "b1", .path_mm = {{0, 100}, {100, 100}, {2, 103}}, .thickness_mm = 8}};
+    check_refused(scene, SetChallenge{Challenge{}}, "branch b1 of Plan 1");
+}
+
+TEST_CASE("a piece is judged once on a built tree, and forgotten with the piece") {
+    Built built{.piece = {1}, .found = Found::wrong, .broken = {Rule::ground}};
+    Scene scene = after(table(), JudgeBuilt{built});
+    built.ruling = Ruling{true, "the string slipped"};
+    scene = after(scene, JudgeBuilt{built});
+    CHECK(current_plan(scene).built == std::vector<Built>{built});
+    CHECK(current_plan(after(scene, CopyPlan{"Plan 2"})).built.empty());
+    CHECK(current_plan(after(scene, ForgetBuilt{{1}})).built.empty());
+    CHECK(current_plan(after(scene, RemovePiece{{1}})).built.empty());
+    check_refused(scene, JudgeBuilt{{.piece = {7}}}, "no piece 7");
+}
+
+TEST_CASE("a lesson has phases of whole minutes") {
+    const Lesson lesson{.phases = {{"Plan", 10, ""}, {"Cut", 15, ""}}, .phase = 1, .spent_s = 30};
+    CHECK(after(table(), SetLesson{lesson}).lesson == lesson);
+    check_refused(table(), SetLesson{{.phases = {{"Plan", 0, ""}}}}, "minutes");
+    check_refused(table(), SetLesson{{.phases = {}, .phase = 1}}, "phase");
+    check_refused(table(), SetLesson{{.phases = std::vector<Phase>(21)}}, "too many");
+}
+
+TEST_CASE("the bell keeps every plan as it was, with its score, and work goes on") {
+    Scene scene = after(table(), CopyPlan{"Plan 2"});
+    scene = after(scene, Hang{{1}, {.at_mm = {40, 100}}});
+    scene = after(scene, RingBell{{{"Plan 1", 0, 0}, {"Plan 2", 19, 1}}, ""});
+    const Bell rung = scene.bells.front();
+    CHECK(rung.name == "Bell 1");
+    REQUIRE(rung.plans.size() == 2);
+    CHECK(rung.plans[1].score == 19);
+    CHECK(rung.plans[1].plan.hung.size() == 1);
+    scene = after(scene, RemovePiece{{1}});
+    CHECK(scene.bells.front() == rung);
+    CHECK(after(scene, RingBell{{{"Plan 2", 0, 0}, {"Plan 1", 0, 0}}, ""}).bells[1].name == "Bell 2");
+    check_refused(scene, RingBell{{{"Plan 1", 0, 0}}, ""}, "no score");
+}
+
+}  // namespace boughwork
