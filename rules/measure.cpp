@@ -30,7 +30,7 @@ std::int64_t nearest_multiple(Uint128 double_squared, Uint128 divisor) {
 }
 
 std::int64_t measured_length(Length length, const StepSize& step) {
-    const Int128 double_length = Int128{2 * length.half_um} * step.denominator;
+    const Int128 double_length = 2 * Int128{length.half_um} * step.denominator;
     return static_cast<std::int64_t>((double_length + step.numerator) / (2 * step.numerator));
 }
 

@@ -94,10 +94,11 @@ std::optional<Scene> Autosave::claim(bool left_ones) {
         for (const Files::Entry& entry : *entries) names.insert(entry.name);
     for (int number = 1; number <= most_windows; ++number) {
         const std::string name = name_of_copy(number);
+        const std::string claim_name = name + claim_ending;
         const bool there = names.count(name) > 0;
-        if (claim_ && !there && names.count(name + claim_ending) == 0) continue;  // nobody ever came that far
+        if (claim_ && !there && names.count(claim_name) == 0) continue;  // nobody ever came that far
 
-        Result<std::unique_ptr<Claim>> result = files_.claim(folder_ + "/" + name + claim_ending);
+        Result<std::unique_ptr<Claim>> result = files_.claim(folder_ + "/" + claim_name);
         if (!result) {
             no_claim_ = result.problem();
             return left;

@@ -16,7 +16,11 @@ namespace boughwork {
 
 class Session;
 
+/// The pages of one file.
+enum class Page { tree };
+
 enum class Action {
+    tree_page,
     undo,
     redo,
     save,

@@ -14,7 +14,11 @@ bool hand_is_empty(const Session& s) { return !s.held(); }
 bool can_undo(const Session& s) { return !s.held() && s.history().can_undo(); }
 bool can_redo(const Session& s) { return !s.held() && s.history().can_redo(); }
 
-bool piece_chosen(const Session& s) { return !s.held() && s.chosen_piece(); }
+/// What works on the tree needs the tree in sight.
+bool on_tree(const Session& s) { return s.page() == Page::tree; }
+bool hand_is_empty_on_tree(const Session& s) { return on_tree(s) && !s.held(); }
+
+bool piece_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_piece(); }
 bool piece_hung(const Session& s) { return piece_chosen(s) && find_hung(s.plan(), *s.chosen_piece()); }
 /// Hung, or held in the hand.
 bool piece_in_plan(const Session& s) {
@@ -24,22 +28,22 @@ bool has_other_side(const Session& s) {
     return piece_in_plan(s) && hanging_sides(find_piece(s.scene(), *s.chosen_piece())->shape) > 1;
 }
 bool can_be_nudged(const Session& s) {
-    if (s.held() || std::holds_alternative<std::monostate>(s.chosen()) ||
+    if (!on_tree(s) || s.held() || std::holds_alternative<std::monostate>(s.chosen()) ||
         std::holds_alternative<PickedTrunk>(s.chosen()))
         return false;
     return !s.chosen_piece() || piece_hung(s);
 }
 
-bool branch_chosen(const Session& s) { return !s.held() && s.chosen_branch(); }
+bool branch_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_branch(); }
 bool bend_can_go(const Session& s) {
     return branch_chosen(s) && std::holds_alternative<PickedBend>(s.chosen()) &&
            s.plan().tree.branches[*s.chosen_branch()].path_mm.size() > 2;
 }
 
 bool something_chosen(const Session& s) { return s.held() || !std::holds_alternative<std::monostate>(s.chosen()); }
-bool finding_there(const Session& s) { return s.finding(); }
-bool fix_there(const Session& s) { return !s.held() && s.finding_remedy(); }
-bool more_findings(const Session& s) { return s.report().findings.size() > 1; }
+bool finding_there(const Session& s) { return on_tree(s) && s.finding(); }
+bool fix_there(const Session& s) { return on_tree(s) && !s.held() && s.finding_remedy(); }
+bool more_findings(const Session& s) { return on_tree(s) && s.report().findings.size() > 1; }
 bool more_plans(const Session& s) { return !s.held() && s.scene().plans.size() > 1; }
 
 }  // namespace
@@ -47,6 +51,8 @@ bool more_plans(const Session& s) { return !s.held() && s.scene().plans.size() >
 const std::vector<CommandRow>& command_table() {
     using enum Action;
     static const std::vector<CommandRow> table = {
+        {tree_page, "Tree", {"1"}, "Turns to the tree.", always},
+
         {next_side, "next side", {"s"}, "Hangs the piece by its next side.", has_other_side},
         {mirror_image, "mirror image", {"m"}, "Turns the piece over.", piece_in_plan},
         {next_span, "next branch", {"n"}, "Hangs the piece from the next branch, where there is room.", piece_chosen},
@@ -64,12 +70,12 @@ const std::vector<CommandRow>& command_table() {
         {throw_away, "throw away", {"delete"}, "Throws the piece away, from every plan.", piece_chosen},
         {make_a_piece, "make a piece", {"a"}, "Makes a new piece for the envelope.", hand_is_empty},
 
-        {choose_next, "choose next", {"d"}, "Chooses the next piece, branch or bend.", hand_is_empty},
+        {choose_next, "choose next", {"d"}, "Chooses the next piece, branch or bend.", hand_is_empty_on_tree},
         {choose_previous,
          "choose the one before",
          {"d", false, true},
          "Chooses the piece, branch or bend before.",
-         hand_is_empty},
+         hand_is_empty_on_tree},
         {choose_nothing,
          "let be",
          {"escape"},
@@ -81,7 +87,7 @@ const std::vector<CommandRow>& command_table() {
         {fix_finding, "fix", {"f"}, "Makes the smallest move that puts it right.", fix_there},
         {read_challenge, "challenge", {"t"}, "Shows all that the challenge asks.", always},
 
-        {add_branch, "add a branch", {"b"}, "Adds a branch to the tree.", hand_is_empty},
+        {add_branch, "add a branch", {"b"}, "Adds a branch to the tree.", hand_is_empty_on_tree},
         {remove_branch,
          "take off the branch",
          {"b", false, true},
@@ -100,9 +106,9 @@ const std::vector<CommandRow>& command_table() {
          "Throws this plan away; its pieces stay.",
          more_plans},
 
-        {zoom_in, "closer", {"+"}, "Shows everything larger.", always},
-        {zoom_out, "farther", {"-"}, "Shows everything smaller.", always},
-        {show_all, "show all", {"0"}, "Shows the whole tree.", always},
+        {zoom_in, "closer", {"+"}, "Shows everything larger.", on_tree},
+        {zoom_out, "farther", {"-"}, "Shows everything smaller.", on_tree},
+        {show_all, "show all", {"0"}, "Shows the whole tree.", on_tree},
 
         {undo, "undo", {"z", true}, "Takes back the last change.", can_undo},
         {redo, "redo", {"y", true}, "Makes the change again that was taken back.", can_redo, {"z", true, true}},

@@ -31,6 +31,8 @@ void Session::press(Action action) {
         case Action::save: save(path(), false); break;
         case Action::new_tree: start_new(); break;
 
+        case Action::tree_page: turn_to(Page::tree); break;
+
         case Action::save_as: dialog_ = Dialog::save_as; break;
         case Action::open: dialog_ = Dialog::open; break;
         case Action::make_a_piece: dialog_ = Dialog::make_a_piece; break;

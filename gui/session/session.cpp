@@ -44,6 +44,11 @@ void Session::set_view(const PixelBox& view) {
     if (first) show_all();
 }
 
+void Session::turn_to(Page page) {
+    drop_hold();
+    page_ = page;
+}
+
 void Session::show_all() { camera_ = showing(extent_mm(scene(), plan()), camera_.view, margin_px); }
 
 void Session::look_again(std::optional<PieceNumber> about) {

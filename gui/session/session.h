@@ -70,6 +70,7 @@ public:
     const std::string& word() const { return word_; }
 
     // The view.
+    Page page() const { return page_; }
     Dialog dialog() const { return dialog_; }
     const Camera& camera() const { return camera_; }
     /// The tree's place on the screen, told by the window each frame; the first time everything is shown.
@@ -103,6 +104,7 @@ private:
     void close_dialog();
 
     /// Report, scores, remedy: after every change of what is seen.
+    void turn_to(Page page);
     void look_again(std::optional<PieceNumber> about = {});
     void show_all();
     bool went_well(const Result<Done>& result);
@@ -120,6 +122,7 @@ private:
     std::string replace_path_;
     InTheWay in_the_way_ = InTheWay::nothing;
     bool left_ = false;
+    Page page_ = Page::tree;
     Dialog dialog_ = Dialog::none;
     Camera camera_;
 };

@@ -31,21 +31,24 @@ Layout layout_of(double width_px, double height_px, double wanted_scale) {
     const double top = layout.px(10);
     const double bar_height = layout.px(48);
     const double commands_width = layout.px(270);
-    const double title_width = std::clamp(left_width * 0.25 - layout.px(40), layout.px(130), layout.px(300));
+    const double title_width = std::clamp(width_px * 0.25 - layout.px(60), layout.px(160), layout.px(300));
     layout.title = {left, top, title_width, bar_height};
-    layout.commands = {left + left_width - commands_width, top, commands_width, bar_height};
-    const double tabs_left = left + title_width + between;
-    layout.tabs = {tabs_left, top, layout.commands.x - between - tabs_left, bar_height};
+    layout.commands = {width_px - margin - commands_width, top, commands_width, bar_height};
+    const double pages_left = left + title_width + between;
+    layout.pages = {pages_left, top, layout.commands.x - 2 * between - pages_left, bar_height};
 
-    const double tree_top = top + bar_height;
+    const double below = top + bar_height;
+    layout.sheet = {left, below, width_px - 2 * margin, height_px - layout.px(10) - below};
+    layout.tabs = {left, below + between, left_width, bar_height};
+    const double tree_top = layout.tabs.y + bar_height;
     const double strip_height = layout.px(54);
     const double strip_top = referee_top - layout.px(6) - strip_height;
     layout.paper = {left, tree_top, left_width, strip_top - tree_top};
     layout.strip = {left, strip_top, left_width, strip_height};
 
     const double score_height = layout.px(112);
-    const double envelope_top = top + score_height + layout.px(12);
-    layout.score = {side, top, side_width, score_height};
+    const double envelope_top = layout.tabs.y + score_height + layout.px(12);
+    layout.score = {side, layout.tabs.y, side_width, score_height};
     layout.envelope = {side, envelope_top, side_width, referee_top - between - envelope_top};
     return layout;
 }

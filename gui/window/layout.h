@@ -9,12 +9,15 @@ namespace boughwork {
 
 /// The page at scale 1 needs this much room; a smaller window lowers the scale that was asked for.
 inline constexpr double least_page_width_px = 1024;
-inline constexpr double least_page_height_px = 640;
+inline constexpr double least_page_height_px = 690;
 
 struct Layout {
     double scale = 1;  ///< What one px of the design is in pixels, 1 to 2.
     PixelBox page;
     PixelBox title;
+    PixelBox pages;  ///< Which page of the file is seen.
+    PixelBox sheet;  ///< All below that row: for every page but the tree's.
+    // The tree's page.
     PixelBox tabs;      ///< The plans, and "new plan".
     PixelBox commands;  ///< Undo, redo, file, help.
     PixelBox paper;     ///< The tree on squared paper, with its rulers.

@@ -2,12 +2,19 @@
 #include "gui/window/top_bar.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "gui/picture/palette.h"
 #include "rules/wording.h"
 
 namespace boughwork {
 namespace {
+
+struct PageTab {
+    Page page;
+    Action turns_to_it;
+};
+constexpr PageTab pages[] = {{Page::tree, Action::tree_page}};
 
 std::string tab_words(const Session& session, const Plan& plan) {
     const auto score = session.scores().find(plan.name);
@@ -18,7 +25,8 @@ std::string tab_words(const Session& session, const Plan& plan) {
 
 void TopBar::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     draw_title(session, layout.title, widgets, commands);
-    draw_tabs(session, layout.tabs, widgets, commands);
+    draw_pages(session, layout.pages, widgets, commands);
+    if (session.page() == Page::tree) draw_tabs(session, layout.tabs, widgets, commands);
 
     const double gap = widgets.px(8);
     const double square = widgets.px(palette::target_px);
@@ -66,6 +74,18 @@ void TopBar::draw_title(const Session& session, const PixelBox& box, Widgets& wi
     const auto lines = static_cast<double>(widgets.lettering().lines(words, Face::small, room, 2).words.size());
     widgets.write_lines({left, row.y + (row.height - lines * line) / 2, room, 2 * line}, words, Face::small,
                         palette::ink);
+}
+
+void TopBar::draw_pages(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
+    const double gap = widgets.px(6);
+    const auto count = static_cast<double>(std::size(pages));
+    const double width = std::min((box.width - (count - 1) * gap) / count, widgets.px(140));
+    PixelBox tab{box.x, box.y, width, box.height};
+    for (const PageTab& page : pages) {
+        command_button(session, widgets, commands, page.turns_to_it, tab, {},
+                       session.page() == page.page ? Tone::chosen : Tone::tab);
+        tab.x += width + gap;
+    }
 }
 
 void TopBar::draw_tabs(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {

@@ -20,6 +20,7 @@ public:
 
 private:
     void draw_title(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
+    void draw_pages(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
     void draw_tabs(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
 
     enum class Menu { plan, file };

@@ -95,6 +95,13 @@ void Window::step(double now_s) {
 void Window::draw_page() {
     begin_sheet("page", layout_, ImGuiWindowFlags_NoBringToFrontOnFocus);
     top_bar_.draw(session_, layout_, widgets_, commands_);
+    switch (session_.page()) {
+        case Page::tree: draw_tree_page(); break;
+    }
+    ImGui::End();
+}
+
+void Window::draw_tree_page() {
     tree_panel_.draw(session_, layout_, widgets_, commands_);
     draw_tool_strip(session_, layout_, widgets_, commands_);
     draw_score(session_, layout_, widgets_);
@@ -102,7 +109,6 @@ void Window::draw_page() {
     draw_referee(session_, layout_, widgets_, commands_);
     cards_panel_.draw(session_, layout_, widgets_, commands_);
     draw_piece_in_hand(session_, layout_, widgets_);
-    ImGui::End();
 }
 
 void Window::draw_above_page() {

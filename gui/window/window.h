@@ -54,6 +54,7 @@ private:
     void follow_keys();
     void follow_key(const KeyPress& press);
     void draw_page();
+    void draw_tree_page();
     void draw_above_page();
     void perform_all();
 

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "rules/told.h"
+
+#include <algorithm>
+
+#include "engine/geometry/shape.h"
+
+namespace boughwork {
+namespace {
+
+Shows setting(const Shown& shown, Mathematics what) {
+    switch (what) {
+        case Mathematics::lengths: return shown.lengths;
+        case Mathematics::kinds: return shown.kinds;
+        case Mathematics::sums: return shown.sums;
+        case Mathematics::points: return shown.points;
+    }
+    return Shows::always;
+}
+
+bool is_answered(const Piece& piece, Mathematics what) {
+    const Answers& answers = piece.answers;
+    const auto& sides = piece.by_hand.sides;
+    switch (what) {
+        case Mathematics::lengths:
+            return !sides.empty() && std::all_of(sides.begin(), sides.end(), [](const auto& side) { return side; });
+        case Mathematics::kinds: return answers.by_sides && answers.by_angles;
+        case Mathematics::sums: return answers.perimeter.has_value();
+        case Mathematics::points: return answers.points.has_value();
+    }
+    return true;
+}
+
+bool has_it(const Piece& piece, Mathematics what) {
+    return what != Mathematics::kinds || (corner_count(piece.shape) == 3 && !std::holds_alternative<Cone>(piece.shape));
+}
+
+}  // namespace
+
+bool is_told(const Scene& scene, Mathematics what, const Piece& piece) {
+    switch (setting(scene.challenge.shown, what)) {
+        case Shows::always: return true;
+        case Shows::after_an_answer: return scene.lesson.over || !has_it(piece, what) || is_answered(piece, what);
+        case Shows::after_the_lesson: return scene.lesson.over || !has_it(piece, what);
+    }
+    return true;
+}
+
+bool is_told(const Scene& scene, Mathematics what, const Plan& plan) {
+    return setting(scene.challenge.shown, what) == Shows::always ||
+           std::all_of(plan.hung.begin(), plan.hung.end(),
+                       [&](const Hung& hung) { return is_told(scene, what, *find_piece(scene, hung.piece)); });
+}
+
+}  // namespace boughwork
