@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -42,12 +43,13 @@ std::string length_in_words(double mm, Unit unit, Rounding rounding) {
     if (unit == Unit::in) {
         constexpr std::int64_t parts = 32;
         const std::int64_t count = grains(mm, 25.4 / parts, rounding);
-        if (count == 0 && mm > hair_mm) return "less than 1/32 inch";
-        return mixed_fraction(count, parts) + (count <= parts && count > 0 ? " inch" : " inches");
+        if (count == 0 && mm > hair_mm) return say("less than 1/32 inch");
+        return say(count <= parts && count > 0 ? phrase("{0} inch") : phrase("{0} inches"),
+                   {mixed_fraction(count, parts)});
     }
     if (mm < 10 - hair_mm) {
         const std::int64_t tenths = grains(mm, 0.1, rounding);
-        if (tenths == 0 && mm > hair_mm) return "less than 0.1 mm";
+        if (tenths == 0 && mm > hair_mm) return say("less than 0.1 mm");
         return number_in_words(static_cast<double>(tenths) / 10) + " mm";
     }
     const std::int64_t tenths = std::llround(mm * 10);
@@ -88,11 +90,12 @@ std::string move_in_words(Vec2 move_mm, Unit unit) {
     std::string words;
     const auto add = [&](double amount, const char* positive, const char* negative) {
         if (std::abs(amount) <= least) return;
-        if (!words.empty()) words += " and ";
-        words += length_in_words(std::abs(amount), unit, Rounding::up) + " " + (amount > 0 ? positive : negative);
+        const std::string part =
+            say(amount > 0 ? positive : negative, {length_in_words(std::abs(amount), unit, Rounding::up)});
+        words = words.empty() ? part : say("{0} and {1}", {words, part});
     };
-    add(move_mm.x, "right", "left");
-    add(move_mm.y, "up", "down");
+    add(move_mm.x, phrase("{0} right"), phrase("{0} left"));
+    add(move_mm.y, phrase("{0} up"), phrase("{0} down"));
     return words;
 }
 

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#include "engine/words/phrases.h"
+
+namespace boughwork {
+
+const std::vector<Chapter>& spanish() {
+    static const std::vector<Chapter> chapters{
+        spanish_lengths(),
+    };
+    return chapters;
+}
+
+}  // namespace boughwork
