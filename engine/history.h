@@ -7,6 +7,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "engine/scene.h"
@@ -21,6 +22,9 @@ public:
 
     /// Puts a scene after the current one and drops what had been undone. An equal scene is no step.
     void record(Scene scene, std::string label, std::optional<PieceNumber> selection);
+
+    /// The current scene becomes another one in its place: what is no step of the work, and not to be undone.
+    void amend(Scene scene) { steps_[cursor_].scene = std::make_shared<const Scene>(std::move(scene)); }
 
     bool can_undo() const { return cursor_ > 0; }
     bool can_redo() const { return cursor_ + 1 < steps_.size(); }

@@ -17,5 +17,6 @@ const std::vector<Chapter>& spanish();
 
 // The chapters of spanish(), one source each.
 Chapter spanish_lengths();
+Chapter spanish_lesson();
 
 }  // namespace boughwork

@@ -6,6 +6,7 @@ namespace boughwork {
 const std::vector<Chapter>& spanish() {
     static const std::vector<Chapter> chapters{
         spanish_lengths(),
+        spanish_lesson(),
     };
     return chapters;
 }

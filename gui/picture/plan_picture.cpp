@@ -12,6 +12,7 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_marks.h"
 #include "gui/picture/squared_paper.h"
+#include "gui/picture/told_report.h"
 #include "gui/picture/tree_marks.h"
 #include "gui/session/picking.h"
 
@@ -35,7 +36,7 @@ std::vector<PieceLook> looks(const Scene& scene, const Plan& plan, const Report&
         constexpr double marks_reach_px = 60;  // rings, and a number beside the piece
         if (!overlaps(bounds(corners), camera.view, marks_reach_px * options.scale)) continue;
 
-        PieceLook look = look_of(piece->shape, *verdict, std::move(corners));
+        PieceLook look = look_of(piece->shape, as_told(scene, *piece, *verdict), std::move(corners));
         if (options.ghost == hung.piece) look.standing = Standing::would_hang;
         look.chosen = options.chosen_piece == hung.piece;
         look.with_keys = options.with_keys == hung.piece;
@@ -109,6 +110,13 @@ void draw_chosen_wood(std::vector<Mark>& marks, const Tree& tree, const TreeShap
     }
 }
 
+void draw_ground(std::vector<Mark>& marks, const Camera& camera, double scale) {
+    const double y = to_px(camera, {0, 0}).y;
+    const PixelBox& view = camera.view;
+    if (y < view.y || y > view.y + view.height) return;
+    marks.push_back(Stroke{{{view.x, y}, {view.x + view.width, y}}, palette::ink, palette::outline_px * scale, false});
+}
+
 void append(std::vector<Mark>& marks, std::vector<Mark> more) {
     marks.insert(marks.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
@@ -121,7 +129,10 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
     const Unit unit = scene.challenge.units;
     Drawing drawing{.width = panel.x + panel.width, .height = panel.y + panel.height, .paper = palette::desk};
     std::vector<Mark>& marks = drawing.marks;
-    append(marks, squared_paper(camera, unit, options.scale));
+    if (!options.bare)
+        append(marks, squared_paper(camera, unit, options.scale));
+    else
+        draw_ground(marks, camera, options.scale);
 
     const TreeShape tree = shape_of(plan.tree, scene.challenge.tolerance_mm);
     draw_tree(marks, camera, tree, options.scale);
@@ -132,7 +143,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
     LabelPlaces places(outlines, wood_px(camera, tree), camera.view);
     const std::vector<LabelPlace> numbers = place_numbers(pieces, places, options.scale);
     draw_pieces(marks, pieces, options.scale);
-    draw_branch_names(marks, plan.tree, camera, places, options.scale);
+    if (!options.bare) draw_branch_names(marks, plan.tree, camera, places, options.scale);
     draw_chosen_wood(marks, plan.tree, tree, camera, options);
 
     const bool has_finding = options.finding && *options.finding < report.findings.size();
@@ -144,7 +155,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
         draw_finding(marks, where_px, options.scale);
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) draw_number(marks, pieces[i], numbers[i].at, options.scale);
-    append(marks, rulers(camera, unit, options.scale));
+    if (!options.bare) append(marks, rulers(camera, unit, options.scale));
     if (finding && options.lens) append(marks, lens(scene, plan, report, *finding, camera, options.scale));
     return drawing;
 }

@@ -23,6 +23,7 @@ struct PictureOptions {
     std::vector<PieceNumber> highlighted;
     std::optional<std::size_t> finding;  ///< Index into Report::findings: marked in the plan.
     bool lens = false;                   ///< Looks closer at that finding.
+    bool bare = false;                   ///< Without squared paper, rulers and names: tree, pieces and ground alone.
 };
 
 /// In the camera's pixels. The camera's view is the squared paper; the rulers lie left of it and

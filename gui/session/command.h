@@ -17,10 +17,21 @@ namespace boughwork {
 class Session;
 
 /// The pages of one file.
-enum class Page { tree };
+enum class Page { tree, built, lesson };
 
 enum class Action {
     tree_page,
+    built_page,
+    lesson_page,
+    run_clock,
+    next_phase,
+    ring_bell,
+    end_lesson,
+    projector,
+    tour,
+    next_stop,
+    stop_before,
+    rest_as_planned,
     undo,
     redo,
     save,

@@ -5,6 +5,7 @@
 #include "engine/geometry/shape.h"
 #include "gui/session/command.h"
 #include "gui/session/session.h"
+#include "rules/built_tree.h"
 
 namespace boughwork {
 namespace {
@@ -34,6 +35,10 @@ bool can_be_nudged(const Session& s) {
     return !s.chosen_piece() || piece_hung(s);
 }
 
+bool phase_there(const Session& s) { return !s.held() && phase_on(s.scene().lesson); }
+bool some_to_judge(const Session& s) { return s.page() == Page::built && left_to_judge(s.plan()) > 0; }
+bool on_tour(const Session& s) { return s.dialog() == Dialog::tour; }
+
 bool branch_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_branch(); }
 bool bend_can_go(const Session& s) {
     return branch_chosen(s) && std::holds_alternative<PickedBend>(s.chosen()) &&
@@ -52,6 +57,8 @@ const std::vector<CommandRow>& command_table() {
     using enum Action;
     static const std::vector<CommandRow> table = {
         {tree_page, "Tree", {"1"}, "Turns to the tree.", always},
+        {built_page, "Built tree", {"3"}, "Turns to the tree that stands on the table.", always},
+        {lesson_page, "Lesson", {"5"}, "Turns to the clock, the bell and the tour.", always},
 
         {next_side, "next side", {"s"}, "Hangs the piece by its next side.", has_other_side},
         {mirror_image, "mirror image", {"m"}, "Turns the piece over.", piece_in_plan},
@@ -105,6 +112,24 @@ const std::vector<CommandRow>& command_table() {
          {"delete", false, true},
          "Throws this plan away; its pieces stay.",
          more_plans},
+
+        {rest_as_planned,
+         "the rest is as planned",
+         {"3", false, true},
+         "Judges every planned piece that nobody has looked at as planned.",
+         some_to_judge},
+        {run_clock, "start or stop the clock", {"k"}, "Starts the lesson's clock, or stops it.", phase_there},
+        {next_phase, "next phase", {"k", false, true}, "Goes on to the next phase of the lesson.", phase_there},
+        {ring_bell, "ring the bell", {"j"}, "Keeps every plan as it is now, with its score.", hand_is_empty},
+        {end_lesson,
+         "the lesson is over",
+         {"j", false, true},
+         "Shows what was kept back until after the lesson, or hides it again.",
+         hand_is_empty},
+        {projector, "projector", {"x"}, "Shows the tree and the referee alone, twice as large.", hand_is_empty},
+        {tour, "tour of the rules", {"g"}, "Shows each rule, broken and kept.", hand_is_empty},
+        {next_stop, "next rule", {"x", false, true}, "Goes on to the next rule of the tour.", on_tour},
+        {stop_before, "the rule before", {"g", false, true}, "Goes back to the rule before.", on_tour},
 
         {zoom_in, "closer", {"+"}, "Shows everything larger.", on_tree},
         {zoom_out, "farther", {"-"}, "Shows everything smaller.", on_tree},

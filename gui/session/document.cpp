@@ -36,6 +36,26 @@ void Document::record(Scene scene, std::string label, std::optional<PieceNumber>
     history_.record(std::move(scene), std::move(label), selection);
 }
 
+void Document::undo() {
+    const Scene left = scene();
+    history_.undo();
+    keep_lesson_of(left);
+}
+
+void Document::redo() {
+    const Scene left = scene();
+    history_.redo();
+    keep_lesson_of(left);
+}
+
+void Document::keep_lesson_of(const Scene& left) {
+    if (scene().lesson == left.lesson && scene().bells == left.bells) return;
+    Scene amended = scene();
+    amended.lesson = left.lesson;
+    amended.bells = left.bells;
+    amend(std::move(amended));
+}
+
 Result<Done> Document::put_aside(const Scene& shown) {
     if (shown == saved_) return forget_copy();
     const std::string kept = "The open plan stays as it was.";

@@ -38,8 +38,11 @@ public:
     const std::optional<Scene>& recovered() const { return recovered_; }
 
     void record(Scene scene, std::string label, std::optional<PieceNumber> selection);
-    void undo() { history_.undo(); }
-    void redo() { history_.redo(); }
+    /// What is no step of the work, such as the time that has gone by.
+    void amend(Scene scene) { history_.amend(std::move(scene)); }
+    /// The work steps back and forth; the lesson and its bells do not.
+    void undo();
+    void redo();
 
     /// True when another window on this machine had the file open already.
     bool shared() const { return !path_.empty() && autosave_.shared(); }
@@ -65,6 +68,7 @@ public:
     Result<Done> put_aside(const Scene& shown);
 
 private:
+    void keep_lesson_of(const Scene& left);
     void begin(Scene scene, std::string path, std::string on_disk);
     Result<Done> forget_copy();
 

@@ -13,6 +13,7 @@ struct Session::Performer {
     void operator()(const Press& press) const { session.press(press.action); }
 
     void operator()(const Wish& wish) const {
+        if (const auto* set = std::get_if<SetLesson>(&wish.edit)) return session.set_lesson(set->lesson);
         const PieceNumber fresh = next_number(session.document_.scene());
         if (!session.wish({wish.edit})) return;
         if (std::holds_alternative<AddPiece>(wish.edit)) session.choose(PickedPiece{fresh});

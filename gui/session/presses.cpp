@@ -32,6 +32,18 @@ void Session::press(Action action) {
         case Action::new_tree: start_new(); break;
 
         case Action::tree_page: turn_to(Page::tree); break;
+        case Action::built_page: turn_to(Page::built); break;
+        case Action::lesson_page: turn_to(Page::lesson); break;
+
+        case Action::run_clock:
+        case Action::next_phase:
+        case Action::ring_bell:
+        case Action::end_lesson:
+        case Action::projector:
+        case Action::tour:
+        case Action::next_stop:
+        case Action::stop_before: press_about_lesson(action); break;
+        case Action::rest_as_planned: judge_the_rest(); break;
 
         case Action::save_as: dialog_ = Dialog::save_as; break;
         case Action::open: dialog_ = Dialog::open; break;

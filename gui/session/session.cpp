@@ -39,9 +39,8 @@ bool Session::trunk_chosen() const {
 
 void Session::set_view(const PixelBox& view) {
     if (view == camera_.view) return;
-    const bool first = camera_.view.width <= 0;
     camera_.view = view;
-    if (first) show_all();
+    if (std::exchange(shows_all_, false)) show_all();
 }
 
 void Session::turn_to(Page page) {

@@ -13,11 +13,24 @@
 #include "gui/session/command.h"
 #include "gui/session/document.h"
 #include "gui/session/holding.h"
+#include "gui/session/lesson_clock.h"
 #include "gui/session/verdict.h"
 
 namespace boughwork {
 
-enum class Dialog { none, open, save_as, make_a_piece, rename_plan, challenge, help, recover, replace_file, leave };
+enum class Dialog {
+    none,
+    open,
+    save_as,
+    make_a_piece,
+    rename_plan,
+    challenge,
+    help,
+    recover,
+    replace_file,
+    leave,
+    tour,
+};
 
 class Session {
 public:
@@ -25,10 +38,11 @@ public:
     Session(Files& files, std::string autosave_folder);
 
     void perform(const Command& command);
-    /// Keeps what is seen and not saved at most half a second after it changed. `now_s` runs evenly.
-    void tick(double now_s);
+    /// Keeps what is seen and not saved at most half a second after it changed, and lets the clock go on. True when
+    /// something else is to be seen than before. `now_s` runs evenly.
+    bool tick(double now_s);
     /// True while a tick has something left to do; otherwise an idle window may sleep.
-    bool waits_for_tick() const { return document_.waits_for_tick(scene()); }
+    bool waits_for_tick() const { return clock_.runs() || document_.waits_for_tick(scene()); }
 
     // What is seen. A held thing shows as it would be if let go.
     const Scene& scene() const { return preview_ ? *preview_ : document_.scene(); }
@@ -69,6 +83,15 @@ public:
     /// A short word on what was just done ("saved"), or empty.
     const std::string& word() const { return word_; }
 
+    // The lesson.
+    /// As the clock stands now.
+    Lesson lesson() const { return clock_.read(scene().lesson, now_s_); }
+    bool clock_runs() const { return clock_.runs(); }
+    /// Only the tree and what the referee says, for the back of the room.
+    bool projector() const { return projector_; }
+    /// The rule that the tour shows.
+    std::size_t tour_stop() const { return tour_stop_; }
+
     // The view.
     Page page() const { return page_; }
     Dialog dialog() const { return dialog_; }
@@ -105,6 +128,12 @@ private:
 
     /// Report, scores, remedy: after every change of what is seen.
     void turn_to(Page page);
+
+    void press_about_lesson(Action action);  // these in session_lesson.cpp
+    void set_lesson(const Lesson& lesson);
+    void keep_time();
+    void ring_bell();
+    void judge_the_rest();
     void look_again(std::optional<PieceNumber> about = {});
     void show_all();
     bool went_well(const Result<Done>& result);
@@ -122,6 +151,11 @@ private:
     std::string replace_path_;
     InTheWay in_the_way_ = InTheWay::nothing;
     bool left_ = false;
+    LessonClock clock_;
+    double now_s_ = 0;
+    bool projector_ = false;
+    bool shows_all_ = true;  // as soon as the view is known
+    std::size_t tour_stop_ = 0;
     Page page_ = Page::tree;
     Dialog dialog_ = Dialog::none;
     Camera camera_;

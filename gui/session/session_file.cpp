@@ -14,10 +14,12 @@ void Session::begin_again() {
     preview_.reset();
     chosen_ = {};
     lens_ = false;
+    clock_.stop();
     pointed_line_.reset();
     close_dialog();
     look_again();
-    if (camera_.view.width > 0) show_all();
+    shows_all_ = camera_.view.width <= 0;
+    if (!shows_all_) show_all();
 }
 
 void Session::close_dialog() {
@@ -42,6 +44,7 @@ void Session::save(const std::string& path, bool replace) {
         return;
     }
     const std::string target = with_extension(path);
+    keep_time();
     if (!replace) {
         const Result<InTheWay> found = document_.in_the_way(target);
         if (!found) {
@@ -74,10 +77,9 @@ void Session::recover(bool take) {
 }
 
 void Session::leave(bool anyway) {
+    keep_time();
     left_ = anyway || went_well(document_.put_aside(scene()));
     if (!left_) dialog_ = Dialog::leave;
 }
-
-void Session::tick(double now_s) { went_well(document_.tick(now_s, scene())); }
 
 }  // namespace boughwork

@@ -2,6 +2,7 @@
 #include "gui/window/dialogs.h"
 
 #include "gui/window/reading_dialogs.h"
+#include "gui/window/tour_dialog.h"
 
 namespace boughwork {
 
@@ -27,6 +28,7 @@ void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widget
         case Dialog::help: return draw_help_dialog(session, layout, widgets, commands);
         case Dialog::recover: return draw_recover_dialog(session, layout, widgets, commands);
         case Dialog::replace_file: return draw_replace_dialog(session, layout, widgets, commands);
+        case Dialog::tour: return draw_tour(session, layout, widgets, commands);
         case Dialog::leave: return draw_leave_dialog(session, layout, widgets, commands);
         default: break;
     }

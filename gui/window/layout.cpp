@@ -39,7 +39,9 @@ Layout layout_of(double width_px, double height_px, double wanted_scale) {
 
     const double below = top + bar_height;
     layout.sheet = {left, below, width_px - 2 * margin, height_px - layout.px(10) - below};
-    layout.tabs = {left, below + between, left_width, bar_height};
+    const double clock_width = layout.px(260);
+    layout.tabs = {left, below + between, left_width - clock_width - between, bar_height};
+    layout.clock = {left + left_width - clock_width, below + between, clock_width, bar_height - layout.px(4)};
     const double tree_top = layout.tabs.y + bar_height;
     const double strip_height = layout.px(54);
     const double strip_top = referee_top - layout.px(6) - strip_height;
@@ -50,6 +52,28 @@ Layout layout_of(double width_px, double height_px, double wanted_scale) {
     const double envelope_top = layout.tabs.y + score_height + layout.px(12);
     layout.score = {side, layout.tabs.y, side_width, score_height};
     layout.envelope = {side, envelope_top, side_width, referee_top - between - envelope_top};
+    return layout;
+}
+
+Layout projector_layout(const Layout& usual) {
+    Layout layout;
+    layout.scale = 2 * usual.scale;
+    layout.page = usual.page;
+    const double margin = layout.px(10);
+    const double between = layout.px(6);
+    const double width = layout.page.width - 2 * margin;
+    const double bar_height = layout.px(44);
+    const double back_width = layout.px(100);
+    const double clock_width = std::min(layout.px(230), width * 0.35);
+    const double top = layout.px(6);
+    layout.commands = {margin + width - back_width, top, back_width, bar_height};
+    layout.clock = {layout.commands.x - between - clock_width, top, clock_width, bar_height};
+    layout.title = {margin, top, layout.clock.x - between - margin, bar_height};
+
+    const double referee_height = layout.px(84);
+    layout.referee = {margin, layout.page.height - margin - referee_height, width, referee_height};
+    const double tree_top = top + bar_height + between;
+    layout.paper = {margin, tree_top, width, layout.referee.y - between - tree_top};
     return layout;
 }
 

@@ -19,6 +19,7 @@ struct Layout {
     PixelBox sheet;  ///< All below that row: for every page but the tree's.
     // The tree's page.
     PixelBox tabs;      ///< The plans, and "new plan".
+    PixelBox clock;     ///< At the right end of the tabs' row, in the paper's corner.
     PixelBox commands;  ///< Undo, redo, file, help.
     PixelBox paper;     ///< The tree on squared paper, with its rulers.
     PixelBox strip;     ///< Below the paper: what the chosen thing can do, and the zoom.
@@ -32,6 +33,10 @@ struct Layout {
 };
 
 Layout layout_of(double width_px, double height_px, double wanted_scale);
+
+/// The same page for the back of the room: title, plan, clock, tree and referee alone, twice as large as
+/// `usual`. Boxes of what is not shown are empty.
+Layout projector_layout(const Layout& usual);
 
 /// `box` made smaller by `by` on every side.
 PixelBox inset(const PixelBox& box, double by);

@@ -67,8 +67,7 @@ void run(Window& window) {
             window.frame(events, now_s());
             --frames;
         } else {
-            window.session().tick(now_s());
-            if (window.session().problem()) frames = 1;  // the copy could not be kept: say so
+            if (window.session().tick(now_s())) frames = 1;  // a minute has gone by, or a copy could not be kept
         }
         if (std::any_of(events.begin(), events.end(), [](const SDL_Event& e) { return e.type == SDL_QUIT; })) {
             window.session().perform(Leave{});

@@ -14,7 +14,8 @@ struct PageTab {
     Page page;
     Action turns_to_it;
 };
-constexpr PageTab pages[] = {{Page::tree, Action::tree_page}};
+constexpr PageTab pages[] = {
+    {Page::tree, Action::tree_page}, {Page::built, Action::built_page}, {Page::lesson, Action::lesson_page}};
 
 std::string tab_words(const Session& session, const Plan& plan) {
     const auto score = session.scores().find(plan.name);

@@ -125,12 +125,12 @@ bool Widgets::button(const std::string& label, const std::string& words, const P
     }
     if (looks.outlined || touch.held)
         outline(box, possible ? palette::ink : pale(palette::ink), touch.held ? px(3) : 1.5 * scale_, rounding);
-    write_on_button(words, box, tone == Tone::entry ? TextAlign::left : TextAlign::centre,
-                    possible ? looks.words : pale(looks.words));
+    write_within(words, box, tone == Tone::entry ? TextAlign::left : TextAlign::centre,
+                 possible ? looks.words : pale(looks.words));
     return possible && touch.pressed;
 }
 
-void Widgets::write_on_button(const std::string& words, const PixelBox& box, TextAlign align, Colour colour) {
+void Widgets::write_within(const std::string& words, const PixelBox& box, TextAlign align, Colour colour) {
     const bool left = align == TextAlign::left;
     const double room = box.width - px(left ? 8 : 16);
     const Vec2 at{left ? box.x + px(8) : box.x + box.width / 2, box.y + box.height / 2};
@@ -139,7 +139,8 @@ void Widgets::write_on_button(const std::string& words, const PixelBox& box, Tex
     for (const Face face : {Face::body, Face::small})
         if (lettering_.width_px(words, face) <= room) return write(at, words, face, colour, align);
     const Lines two = lettering_.lines(words, Face::small, room, 2);
-    if (left || two.shortened) return write(at, fitted(words, Face::small, room), Face::small, colour, align);
+    if (two.shortened || box.height < px(36))
+        return write(at, fitted(words, Face::small, room), Face::small, colour, align);
     const Vec2 half_line{0, px(9)};
     write(at - half_line, two.words.front(), Face::small, colour, align);
     write(at + half_line, two.words.back(), Face::small, colour, align);
@@ -164,6 +165,10 @@ bool Widgets::text_field(const std::string& label, std::string& text, const Pixe
                                           ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
     if (ImGui::IsItemActivated()) focus_.give(label);
     const bool active = ImGui::IsItemActive();
+    if (active)
+        typed_into_ = label;
+    else if (typed_into_ == label)
+        typed_into_.clear();
     ImGui::PopStyleVar();
     ImGui::PopFont();
     if (active || (has_keys && keys_in_use_)) ring(box, px(8));

@@ -50,6 +50,8 @@ public:
                 bool possible = true);
     /// True when Enter was typed. `first`: has the keys as soon as it is seen.
     bool text_field(const std::string& label, std::string& text, const PixelBox& box, bool first = false);
+    /// The field that is typed into, or empty.
+    const std::string& typed_into() const { return typed_into_; }
 
     /// A rounded sheet of that colour.
     void sheet(const PixelBox& box, Colour colour, double rounding_px = 10);
@@ -57,6 +59,8 @@ public:
     void write(Vec2 at_px, const std::string& words, Face face, Colour colour, TextAlign align = TextAlign::left);
     /// The words, or as many letters as fit with "…" behind them.
     std::string fitted(const std::string& words, Face face, double width_px);
+    /// In the middle of the box (or at its left), in the largest face that fits; where it is narrow, in two lines.
+    void write_within(const std::string& words, const PixelBox& box, TextAlign align, Colour colour);
     /// Several lines from the top of the box, at most as many as fit; gives back how high they are.
     double write_lines(const PixelBox& box, const std::string& words, Face face, Colour colour);
     void draw(const std::vector<Mark>& marks);
@@ -100,8 +104,6 @@ public:
     double scale() const { return scale_; }
 
 private:
-    /// In the largest face that fits; in a narrow button in two lines.
-    void write_on_button(const std::string& words, const PixelBox& box, TextAlign align, Colour colour);
     bool takes_keys(const std::string& label, const PixelBox& box);
     /// Around what has the keys; drawn at the frame's end, above its neighbours.
     void ring(const PixelBox& box, double rounding_px);
@@ -113,6 +115,7 @@ private:
     std::vector<std::string> shortened_;
     Focus focus_;
     std::string press_;  // by Enter, in this frame
+    std::string typed_into_;
     bool keys_in_use_ = false;
     double scroll_by_keys_px_ = 0;
     struct Ring {

@@ -10,6 +10,7 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/squared_paper.h"
 #include "gui/window/keys.h"
+#include "gui/window/projector_bar.h"
 #include "gui/window/referee_panel.h"
 #include "gui/window/score_panel.h"
 #include "gui/window/style.h"
@@ -48,6 +49,7 @@ Result<std::unique_ptr<Window>> Window::open(const WindowSettings& settings, Fil
 
 void Window::fit_to_screen() {
     layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted_scale_);
+    if (session_.projector()) layout_ = projector_layout(layout_);
     ImGui::GetIO().DisplaySize =
         ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
     session_.set_view(paper_within(layout_.paper, layout_.scale));
@@ -94,14 +96,28 @@ void Window::step(double now_s) {
 
 void Window::draw_page() {
     begin_sheet("page", layout_, ImGuiWindowFlags_NoBringToFrontOnFocus);
+    if (session_.projector()) {
+        draw_projector();
+        return ImGui::End();
+    }
     top_bar_.draw(session_, layout_, widgets_, commands_);
     switch (session_.page()) {
         case Page::tree: draw_tree_page(); break;
+        case Page::built: built_page_.draw(session_, layout_, widgets_, commands_); break;
+        case Page::lesson: lesson_page_.draw(session_, layout_, widgets_, commands_); break;
     }
     ImGui::End();
 }
 
+void Window::draw_projector() {
+    draw_projector_bar(session_, layout_, widgets_, commands_);
+    draw_clock(session_, layout_.clock, widgets_, commands_);
+    tree_panel_.draw(session_, layout_, widgets_, commands_);
+    draw_referee(session_, layout_, widgets_, commands_);
+}
+
 void Window::draw_tree_page() {
+    draw_clock(session_, layout_.clock, widgets_, commands_);
     tree_panel_.draw(session_, layout_, widgets_, commands_);
     draw_tool_strip(session_, layout_, widgets_, commands_);
     draw_score(session_, layout_, widgets_);
@@ -139,6 +155,7 @@ void Window::follow_key(const KeyPress& press) {
         if (top_bar_.menu_open()) return top_bar_.close_menu();
         if (dialog) return commands_.push_back(CloseDialog{});
         if (ImGui::GetIO().WantTextInput) return;
+        if (session_.projector()) return commands_.push_back(Press{Action::projector});
     }
     if (press.key == SDLK_TAB && !press.ctrl) return widgets_.move_focus(press.shift ? -1 : 1);
     if (ImGui::GetIO().WantTextInput) return;

@@ -6,11 +6,13 @@
 #include <deque>
 #include <memory>
 
+#include "gui/window/built_page.h"
 #include "gui/window/cards_panel.h"
 #include "gui/window/dialogs.h"
 #include "gui/window/envelope_panel.h"
 #include "gui/window/fonts.h"
 #include "gui/window/input.h"
+#include "gui/window/lesson_page.h"
 #include "gui/window/screen.h"
 #include "gui/window/top_bar.h"
 #include "gui/window/tree_panel.h"
@@ -55,6 +57,7 @@ private:
     void follow_key(const KeyPress& press);
     void draw_page();
     void draw_tree_page();
+    void draw_projector();
     void draw_above_page();
     void perform_all();
 
@@ -74,6 +77,8 @@ private:
     TreePanel tree_panel_;
     EnvelopePanel envelope_panel_;
     CardsPanel cards_panel_;
+    BuiltPage built_page_;
+    LessonPage lesson_page_;
     Dialogs dialogs_;
     Commands commands_;
     std::deque<SDL_Event> events_;

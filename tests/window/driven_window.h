@@ -51,6 +51,14 @@ public:
     void frames(int count = 3) {
         for (int i = 0; i < count; ++i) frame({});
     }
+    /// So many seconds go by, as they do while nobody touches anything.
+    void wait(double seconds) {
+        for (; seconds > 0; seconds -= 0.2) {
+            now_s_ += std::min(seconds, 0.2);
+            session().tick(now_s_);
+        }
+        frames();
+    }
     void frame(const std::vector<SDL_Event>& events) {
         now_s_ += 1.0 / 60;
         window_->frame(events, now_s_);

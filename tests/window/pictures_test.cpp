@@ -3,66 +3,9 @@
 // large enough for a finger. Saves a picture of each, for people to look at.
 #include "engine/storage/plan_file.h"
 #include "gui/picture/palette.h"
-#include "tests/window/driven_window.h"
+#include "tests/window/whole_page.h"
 
 using namespace boughwork;
-
-namespace {
-
-struct Size {
-    int width = 1280;
-    int height = 800;
-    double scale = 1;
-
-    std::string name() const { return std::to_string(width) + "_at_" + std::to_string(static_cast<int>(scale)) + "_"; }
-};
-
-bool overlap(const PixelBox& a, const PixelBox& b) {
-    const double hair = 0.5;
-    return a.x + a.width > b.x + hair && b.x + b.width > a.x + hair && a.y + a.height > b.y + hair &&
-           b.y + b.height > a.y + hair;
-}
-
-/// What contains other things, and what may lie half outside a list that scrolls.
-bool is_container(const std::string& label) {
-    return label == "tree" || label == "envelope" || label == "beside the menu" || label == "challenge words" ||
-           label == "help words" || label == "file list";
-}
-bool scrolls(const std::string& label) { return label.compare(0, 15, "envelope piece ") == 0; }
-
-void look_at(DrivenWindow& it, const std::string& name) {
-    it.save_picture(name);
-    INFO(name);
-    const double least = it.window().widgets().px(palette::target_px);
-    const auto& places = it.window().places();
-    for (const auto& [label, box] : places) {
-        INFO(label);
-        if (is_container(label)) continue;
-        CHECK(box.width >= least);
-        CHECK(box.height >= least);
-        CHECK(box.x >= 0);
-        CHECK(box.x + box.width <= it.window().layout().page.width);
-        if (scrolls(label)) continue;
-        CHECK(box.y >= 0);
-        CHECK(box.y + box.height <= it.window().layout().page.height);
-    }
-    for (const std::string& words : it.window().widgets().shortened()) {
-        INFO("no room for: " << words);
-        CHECK(false);
-    }
-}
-
-void nothing_overlaps(DrivenWindow& it) {
-    const auto& places = it.window().places();
-    for (auto a = places.begin(); a != places.end(); ++a)
-        for (auto b = std::next(a); b != places.end(); ++b) {
-            if (is_container(a->first) || is_container(b->first) || scrolls(a->first) || scrolls(b->first)) continue;
-            INFO(a->first << " and " << b->first);
-            CHECK_FALSE(overlap(a->second, b->second));
-        }
-}
-
-}  // namespace
 
 TEST_CASE("at every size and scale the page is whole, whatever is chosen and said") {
     const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{2560, 1600, 1},
