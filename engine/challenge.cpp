@@ -2,6 +2,7 @@
 #include "engine/challenge.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 #include "engine/limits.h"
@@ -81,6 +82,23 @@ Result<Done> possible(const Challenge& challenge) {
         if (!within_limits(bonus.points)) return impossible("That is too many points.", "Write a smaller number.");
     }
     return Done{};
+}
+
+bool is_rewarded(const Challenge& challenge, std::size_t criterion) {
+    const std::vector<Bonus>& bonuses = challenge.score.bonuses;
+    return std::any_of(bonuses.begin(), bonuses.end(), [&](const Bonus& bonus) {
+        const auto* reward = std::get_if<IfMet>(&bonus.for_what);
+        return reward && static_cast<std::size_t>(reward->criterion) == criterion;
+    });
+}
+
+Challenge without_criterion(Challenge challenge, std::size_t criterion) {
+    assert(criterion < challenge.criteria.size() && !is_rewarded(challenge, criterion));
+    challenge.criteria.erase(challenge.criteria.begin() + static_cast<std::ptrdiff_t>(criterion));
+    for (Bonus& bonus : challenge.score.bonuses)
+        if (auto* reward = std::get_if<IfMet>(&bonus.for_what))
+            if (static_cast<std::size_t>(reward->criterion) > criterion) --reward->criterion;
+    return challenge;
 }
 
 }  // namespace boughwork

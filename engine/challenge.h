@@ -178,6 +178,11 @@ struct Challenge {
 /// Whether its numbers can be meant: a positive step and tolerance, bonuses for criteria that are there ...
 Result<Done> possible(const Challenge& challenge);
 
+/// True when a bonus is for that criterion.
+bool is_rewarded(const Challenge& challenge, std::size_t criterion);
+/// Without a criterion that no bonus is for; bonuses for later ones stay with them.
+Challenge without_criterion(Challenge challenge, std::size_t criterion);
+
 /// The unit of one point.
 inline Unit score_unit(const Challenge& challenge) { return challenge.score.unit.value_or(challenge.units); }
 

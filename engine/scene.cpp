@@ -33,6 +33,15 @@ const Plan& current_plan(const Scene& scene) {
     return *plan;
 }
 
+Scene for_the_class(const Scene& scene) {
+    Scene begun = new_scene();
+    begun.title = scene.challenge.name.empty() ? scene.title : scene.challenge.name;
+    begun.challenge = scene.challenge;
+    begun.challenge.sealed = true;
+    begun.plans.front().tree = current_plan(scene).tree;
+    return begun;
+}
+
 Scene new_scene() {
     Scene scene;
     scene.title = "New tree";

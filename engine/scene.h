@@ -209,6 +209,8 @@ const Plan* find_plan(const Scene& scene, const std::string& name);
 const Hung* find_hung(const Plan& plan, PieceNumber number);
 /// The plan named by `current`.
 const Plan& current_plan(const Scene& scene);
+/// What a class begins with: the scene's challenge, sealed, and one empty plan with the current tree.
+Scene for_the_class(const Scene& scene);
 /// A title, one empty plan with the default trunk, and nothing else.
 Scene new_scene();
 

@@ -21,4 +21,7 @@ Result<Scene> read_plan(const std::string& text);
 /// from read_plan or apply, read_plan(write_plan(s)) == s. Text that is not UTF-8 becomes U+FFFD.
 std::string write_plan(const Scene& scene);
 
+/// The challenge as it stands in that file.
+std::string write_challenge(const Challenge& challenge);
+
 }  // namespace boughwork

@@ -288,4 +288,6 @@ std::string write_plan(const Scene& scene) {
     return text.size() <= largest_file_bytes ? text : packed(file);
 }
 
+std::string write_challenge(const Challenge& challenge) { return packed(json_of(challenge)); }
+
 }  // namespace boughwork

@@ -16,6 +16,7 @@ using Chapter = std::vector<Phrase>;
 const std::vector<Chapter>& spanish();
 
 // The chapters of spanish(), one source each.
+Chapter spanish_challenge();
 Chapter spanish_lengths();
 Chapter spanish_lesson();
 

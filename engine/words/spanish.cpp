@@ -5,6 +5,7 @@ namespace boughwork {
 
 const std::vector<Chapter>& spanish() {
     static const std::vector<Chapter> chapters{
+        spanish_challenge(),
         spanish_lengths(),
         spanish_lesson(),
     };

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "engine/geometry/shape.h"
+#include "engine/storage/fingerprint.h"
 #include "engine/typed_length.h"
 #include "gui/console/table_rows.h"
 #include "rules/description.h"
@@ -144,6 +145,7 @@ std::string report_json(const Scene& scene, const Plan& plan, const Report& repo
         j["findings"].push_back(finding_json(report.findings[i], remedies[i]));
     j["challenge"] = Json::array();
     for (const ChallengeLine& line : report.challenge) j["challenge"].push_back(line_json(line));
+    j["challenge_fingerprint"] = fingerprint(scene.challenge);
     j["bonuses"] = Json::array();
     for (const BonusLine& bonus : report.bonuses)
         j["bonuses"].push_back({{"words", bonus.words}, {"points", number(bonus.points)}});

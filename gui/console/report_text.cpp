@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/storage/fingerprint.h"
 #include "engine/typed_length.h"
 #include "gui/console/table_rows.h"
 #include "gui/picture/report_words.h"
@@ -63,7 +64,7 @@ std::string findings_text(const Report& report, const std::vector<std::optional<
 std::string challenge_text(const Challenge& challenge, const Report& report) {
     std::string text = "\nThe challenge";
     if (!challenge.name.empty()) text += ": " + plain_line(challenge.name);
-    text += "\n";
+    text += "\n  fingerprint " + fingerprint(challenge) + "\n";
     if (report.challenge.empty()) return text + "  It asks nothing of the plan as a whole.\n";
     std::vector<Row> rows;
     for (const ChallengeLine& line : report.challenge)

@@ -17,7 +17,7 @@ namespace boughwork {
 class Session;
 
 /// The pages of one file.
-enum class Page { tree, built, lesson };
+enum class Page { tree, built, challenge, lesson };
 
 enum class Action {
     tree_page,
@@ -32,6 +32,7 @@ enum class Action {
     next_stop,
     stop_before,
     rest_as_planned,
+    challenge_page,
     undo,
     redo,
     save,
@@ -68,7 +69,10 @@ enum class Action {
     remove_branch,
     add_bend,
     remove_bend,
-    read_challenge,
+    save_for_class,
+    take_challenge,
+    seal_challenge,
+    break_seal,
     help,
 };
 
@@ -109,6 +113,17 @@ struct SaveFile {
     std::string path;
     bool replace = false;
 };
+/// What a class begins with, as a file of its own; the open plan and its file stay as they are.
+struct SaveForClass {
+    std::string path;
+    bool replace = false;
+};
+/// The challenge of that plan file becomes the open plan's.
+struct TakeChallenge {
+    std::string path;
+};
+/// The answer to whether the challenge may be changed again: it may.
+struct BreakSeal {};
 /// The answer to what a crash left behind: take it, or throw it away.
 struct Recover {
     bool take = true;
@@ -132,8 +147,9 @@ struct Pan {
 };
 struct CloseDialog {};
 
-using Command = std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, Recover, Leave,
-                             ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
+using Command =
+    std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass, TakeChallenge,
+                 BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",
 /// "down", "escape", "delete", "tab", "space", "enter", "+", "-", "F1"; empty: none.

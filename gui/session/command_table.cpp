@@ -3,6 +3,7 @@
 #include <cassert>
 
 #include "engine/geometry/shape.h"
+#include "engine/words/say.h"
 #include "gui/session/command.h"
 #include "gui/session/session.h"
 #include "rules/built_tree.h"
@@ -49,6 +50,8 @@ bool something_chosen(const Session& s) { return s.held() || !std::holds_alterna
 bool finding_there(const Session& s) { return on_tree(s) && s.finding(); }
 bool fix_there(const Session& s) { return on_tree(s) && !s.held() && s.finding_remedy(); }
 bool more_findings(const Session& s) { return on_tree(s) && s.report().findings.size() > 1; }
+bool sealed(const Session& s) { return !s.held() && s.scene().challenge.sealed; }
+bool not_sealed(const Session& s) { return !s.held() && !s.scene().challenge.sealed; }
 bool more_plans(const Session& s) { return !s.held() && s.scene().plans.size() > 1; }
 
 }  // namespace
@@ -59,6 +62,7 @@ const std::vector<CommandRow>& command_table() {
         {tree_page, "Tree", {"1"}, "Turns to the tree.", always},
         {built_page, "Built tree", {"3"}, "Turns to the tree that stands on the table.", always},
         {lesson_page, "Lesson", {"5"}, "Turns to the clock, the bell and the tour.", always},
+        {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
 
         {next_side, "next side", {"s"}, "Hangs the piece by its next side.", has_other_side},
         {mirror_image, "mirror image", {"m"}, "Turns the piece over.", piece_in_plan},
@@ -92,7 +96,6 @@ const std::vector<CommandRow>& command_table() {
         {next_finding, "next", {"r"}, "The referee says the next thing.", more_findings},
         {show_finding, "show", {"l"}, "Looks closer at what the referee says.", finding_there},
         {fix_finding, "fix", {"f"}, "Makes the smallest move that puts it right.", fix_there},
-        {read_challenge, "challenge", {"t"}, "Shows all that the challenge asks.", always},
 
         {add_branch, "add a branch", {"b"}, "Adds a branch to the tree.", hand_is_empty_on_tree},
         {remove_branch,
@@ -141,6 +144,22 @@ const std::vector<CommandRow>& command_table() {
         {save_as, "save as", {"s", true, true}, "Saves under another name.", hand_is_empty},
         {open, "open", {"o", true}, "Opens a file.", hand_is_empty},
         {new_tree, "new tree", {"n", true}, "Starts a new tree.", hand_is_empty},
+        {save_for_class,
+         phrase("save for the class"),
+         {},
+         phrase("Saves the challenge, sealed, with this tree and no pieces, as a file for the class."),
+         hand_is_empty},
+        {take_challenge,
+         phrase("take from a file"),
+         {},
+         phrase("Takes the challenge of another file for this plan."),
+         not_sealed},
+        {seal_challenge,
+         phrase("seal it"),
+         {},
+         phrase("Seals the challenge: it is shown and cannot be changed."),
+         not_sealed},
+        {break_seal, phrase("break the seal"), {}, phrase("Asks whether the challenge may be changed again."), sealed},
         {help, "help", {"F1"}, "Shows all keys.", always},
     };
     return table;

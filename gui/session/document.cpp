@@ -75,12 +75,8 @@ Result<Done> Document::put_aside(const Scene& shown) {
 Result<Done> Document::open(const std::string& path, bool as_new) {
     Result<std::string> text = files_.read(path);
     if (!text) return text.problem();
-    Result<Scene> scene = read_plan(*text);
-    if (!scene) {
-        Problem problem = scene.problem();
-        problem.found = file_name(path) + ": " + problem.found;
-        return problem;
-    }
+    Result<Scene> scene = plan_in_file(path, *text);
+    if (!scene) return scene.problem();
     const Result<Done> aside = put_aside(this->scene());
     if (!aside) return aside;
     begin(std::move(scene).value(), as_new ? "" : path, std::move(text).value());
@@ -109,14 +105,12 @@ Result<InTheWay> Document::in_the_way(const std::string& path) {
 
 Result<Done> Document::save(const std::string& path) {
     assert(!path.empty());
-    std::string text = write_plan(scene());
-    if (text.size() > largest_file_bytes)  // it could not be opened again
-        return Problem{"The plan would make a file of more than 16 MiB.", "Nothing was written; the plan stays open.",
-                       "Throw away plans or pieces that are not needed."};
-    const Result<Done> done = files_.save(path, text);
+    Result<std::string> text = text_to_save(scene());
+    if (!text) return text.problem();
+    const Result<Done> done = files_.save(path, *text);
     if (!done) return done;
     const bool moved = std::exchange(path_, path) != path;
-    on_disk_ = std::move(text);
+    on_disk_ = std::move(text).value();
     saved_ = scene();
     differs_since_s_.reset();
     // What was recovered and not looked at stays until it is taken or thrown away. Otherwise a copy that cannot
@@ -169,6 +163,22 @@ Result<Done> Document::tick(double now_s, const Scene& shown) {
                        "The plan stays open, and it is tried again.", "Save it yourself."};
     copy_ = shown;
     return Done{};
+}
+
+Result<Scene> plan_in_file(const std::string& path, const std::string& text) {
+    Result<Scene> scene = read_plan(text);
+    if (scene) return scene;
+    Problem problem = scene.problem();
+    problem.found = file_name(path) + ": " + problem.found;
+    return problem;
+}
+
+Result<std::string> text_to_save(const Scene& scene) {
+    std::string text = write_plan(scene);
+    if (text.size() > largest_file_bytes)
+        return Problem{"The plan would make a file of more than 16 MiB.", "Nothing was written; the plan stays open.",
+                       "Throw away plans or pieces that are not needed."};
+    return text;
 }
 
 std::string with_extension(const std::string& path) {

@@ -83,6 +83,10 @@ private:
     std::optional<double> differs_since_s_;  // since when what is shown is neither saved nor kept
 };
 
+/// What the text of a plan file says; what stands in the way is told with the file's name.
+Result<Scene> plan_in_file(const std::string& path, const std::string& text);
+/// The plan file as text, unless it would be too large to be opened again.
+Result<std::string> text_to_save(const Scene& scene);
 /// A path whose file has no extension gets ".bough.json".
 std::string with_extension(const std::string& path);
 

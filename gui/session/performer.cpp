@@ -41,6 +41,9 @@ struct Session::Performer {
     void operator()(const CancelHold&) const { session.drop_hold(); }
     void operator()(const OpenFile& file) const { session.open(file.path, file.as_new); }
     void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }
+    void operator()(const SaveForClass& file) const { session.save_for_class(file.path, file.replace); }
+    void operator()(const TakeChallenge& file) const { session.take_challenge(file.path); }
+    void operator()(const BreakSeal&) const { session.seal(false); }
     void operator()(const Recover& recover) const { session.recover(recover.take); }
     void operator()(const Leave& leave) const { session.leave(leave.anyway); }
     void operator()(const ShowFinding& show) const { session.verdict_.show(session.scene(), show.index); }

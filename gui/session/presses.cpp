@@ -2,7 +2,9 @@
 // What each Action does: the commands that need no more than their name.
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
+#include "engine/words/say.h"
 #include "gui/session/pulling.h"
 #include "gui/session/session.h"
 #include "gui/session/work.h"
@@ -44,12 +46,16 @@ void Session::press(Action action) {
         case Action::next_stop:
         case Action::stop_before: press_about_lesson(action); break;
         case Action::rest_as_planned: judge_the_rest(); break;
+        case Action::challenge_page: turn_to(Page::challenge); break;
 
         case Action::save_as: dialog_ = Dialog::save_as; break;
         case Action::open: dialog_ = Dialog::open; break;
         case Action::make_a_piece: dialog_ = Dialog::make_a_piece; break;
         case Action::rename_plan: dialog_ = Dialog::rename_plan; break;
-        case Action::read_challenge: dialog_ = Dialog::challenge; break;
+        case Action::save_for_class: dialog_ = Dialog::save_for_class; break;
+        case Action::take_challenge: dialog_ = Dialog::take_challenge; break;
+        case Action::seal_challenge: seal(true); break;
+        case Action::break_seal: dialog_ = Dialog::break_seal; break;
         case Action::help: dialog_ = Dialog::help; break;
 
         case Action::next_side:
@@ -120,6 +126,14 @@ void Session::fix_finding() {
     const Remedy fix = *finding_remedy();
     chosen_ = PickedPiece{fix.piece};
     wish(put_right(plan(), fix), "fix: " + fix.says);
+}
+
+void Session::seal(bool sealed) {
+    Challenge challenge = document_.scene().challenge;
+    if (challenge.sealed == sealed) return;
+    challenge.sealed = sealed;
+    if (wish({SetChallenge{std::move(challenge)}}, sealed ? say("seal the challenge") : say("break the seal")))
+        close_dialog();
 }
 
 }  // namespace boughwork

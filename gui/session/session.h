@@ -22,9 +22,11 @@ enum class Dialog {
     none,
     open,
     save_as,
+    save_for_class,
+    take_challenge,
+    break_seal,
     make_a_piece,
     rename_plan,
-    challenge,
     help,
     recover,
     replace_file,
@@ -78,6 +80,8 @@ public:
     const std::string& replace_path() const { return replace_path_; }
     /// What Dialog::replace_file asks about it.
     InTheWay in_the_way() const { return in_the_way_; }
+    /// It is to become the file for the class, not the open plan's.
+    bool replaces_for_class() const { return replaces_for_class_; }
     /// True once the program may end.
     bool left() const { return left_; }
     /// A short word on what was just done ("saved"), or empty.
@@ -117,9 +121,12 @@ private:
     void work(Action action);
     void choose_in_turn(bool forward);
     void fix_finding();
+    void seal(bool sealed);
 
     void open(const std::string& path, bool as_new);  // these in session_file.cpp
     void save(const std::string& path, bool replace);
+    void save_for_class(const std::string& path, bool replace);
+    void take_challenge(const std::string& path);
     void start_new();
     void recover(bool take);
     void leave(bool anyway);
@@ -150,6 +157,7 @@ private:
     std::string word_;
     std::string replace_path_;
     InTheWay in_the_way_ = InTheWay::nothing;
+    bool replaces_for_class_ = false;
     bool left_ = false;
     LessonClock clock_;
     double now_s_ = 0;

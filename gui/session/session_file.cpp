@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What the session does with files.
+#include "engine/words/say.h"
 #include "gui/session/session.h"
 
 namespace boughwork {
@@ -54,6 +55,7 @@ void Session::save(const std::string& path, bool replace) {
         in_the_way_ = *found;
         if (in_the_way_ != InTheWay::nothing) {
             replace_path_ = target;
+            replaces_for_class_ = false;
             dialog_ = Dialog::replace_file;
             return;
         }
@@ -61,6 +63,42 @@ void Session::save(const std::string& path, bool replace) {
     if (!went_well(document_.save(target))) return;
     close_dialog();
     word_ = "saved";
+}
+
+void Session::save_for_class(const std::string& path, bool replace) {
+    const std::string target = with_extension(path);
+    if (target == this->path()) {
+        problem_ = Problem{say("The open plan is saved there itself."), say("Nothing was written."),
+                           say("Choose another name.")};
+        return;
+    }
+    if (!replace && files_.exists(target)) {
+        in_the_way_ = InTheWay::another_file;
+        replace_path_ = target;
+        replaces_for_class_ = true;
+        dialog_ = Dialog::replace_file;
+        return;
+    }
+    const Result<std::string> text = text_to_save(for_the_class(document_.scene()));
+    if (!text) {
+        problem_ = text.problem();
+        return;
+    }
+    if (!went_well(files_.save(target, *text))) return;
+    close_dialog();
+    word_ = say("saved for the class");
+}
+
+void Session::take_challenge(const std::string& path) {
+    const Result<std::string> text = files_.read(path);
+    const Result<Scene> scene = text ? plan_in_file(path, *text) : text.problem();
+    if (!scene) {
+        problem_ = scene.problem();
+        return;
+    }
+    if (!wish({SetChallenge{scene->challenge}}, say("take the challenge from a file"))) return;
+    close_dialog();
+    word_ = say("the challenge was taken from the file");
 }
 
 void Session::start_new() {

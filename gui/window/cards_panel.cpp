@@ -46,13 +46,13 @@ void draw_card(const Session& session, const PictureCard& card, const PixelBox& 
     } else if (card.finding) {
         commands.push_back(ShowFinding{*card.finding});
     } else {
-        commands.push_back(Press{Action::read_challenge});
+        commands.push_back(Press{Action::challenge_page});
     }
 }
 
 void draw_challenge_card(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
     const std::string& name = session.scene().challenge.name;
-    if (widgets.area("challenge", box).pressed) commands.push_back(Press{Action::read_challenge});
+    if (widgets.area("challenge", box).pressed) commands.push_back(Press{Action::challenge_page});
     widgets.sheet(box, palette::ink, widgets.px(9));
     const double left = box.x + widgets.px(14);
     const double room = box.width - widgets.px(22);

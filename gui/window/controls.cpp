@@ -114,6 +114,11 @@ void TypedFields::refuse(const std::string& label, Problem problem) {
     if (typed != typed_.end()) typed->second.problem = std::move(problem);
 }
 
+bool TypedFields::any_problem() const {
+    return std::any_of(typed_.begin(), typed_.end(),
+                       [](const auto& typed) { return typed.second.problem.has_value(); });
+}
+
 const Problem* TypedFields::problem(const std::string& label) const {
     const auto typed = typed_.find(label);
     return typed != typed_.end() && typed->second.problem ? &*typed->second.problem : nullptr;

@@ -46,6 +46,7 @@ public:
     void refuse(const std::string& label, Problem problem);
     /// Of that field, or null.
     const Problem* problem(const std::string& label) const;
+    bool any_problem() const;
     /// As if nothing had been typed.
     void forget() { typed_.clear(); }
 

@@ -12,6 +12,8 @@ void Dialogs::begin(const Session& session) {
         case Dialog::make_a_piece: typed_into_ = MakeAPieceDialog{}; break;
         case Dialog::open: typed_into_ = FileDialog(session, FileDialog::For::open); break;
         case Dialog::save_as: typed_into_ = FileDialog(session, FileDialog::For::save); break;
+        case Dialog::save_for_class: typed_into_ = FileDialog(session, FileDialog::For::save_for_class); break;
+        case Dialog::take_challenge: typed_into_ = FileDialog(session, FileDialog::For::take_challenge); break;
         case Dialog::rename_plan: typed_into_ = RenameDialog(session); break;
         default: typed_into_ = {}; break;
     }
@@ -24,7 +26,7 @@ void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widget
     }
     switch (shown_) {
         case Dialog::none: return;
-        case Dialog::challenge: return draw_challenge_dialog(session, layout, widgets, commands);
+        case Dialog::break_seal: return draw_break_seal_dialog(session, layout, widgets, commands);
         case Dialog::help: return draw_help_dialog(session, layout, widgets, commands);
         case Dialog::recover: return draw_recover_dialog(session, layout, widgets, commands);
         case Dialog::replace_file: return draw_replace_dialog(session, layout, widgets, commands);

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/window/dialog_card.h"
 
@@ -38,12 +39,31 @@ std::string folder_above(const std::string& folder) {
     return above.empty() ? "." : above.string();
 }
 
+std::string title_of(FileDialog::For purpose) {
+    switch (purpose) {
+        case FileDialog::For::open: return "Open a file";
+        case FileDialog::For::save: return "Save as";
+        case FileDialog::For::save_for_class: return say("Save for the class");
+        case FileDialog::For::take_challenge: return say("Take the challenge of a file");
+    }
+    return "";
+}
+
+const char* button_of(FileDialog::For purpose) {
+    switch (purpose) {
+        case FileDialog::For::open: return "open";
+        case FileDialog::For::take_challenge: return phrase("take it");
+        default: return "save";
+    }
+}
+
 }  // namespace
 
 FileDialog::FileDialog(const Session& session, For purpose) : purpose_(purpose) {
     const paths::path open_file(session.path());
     if (purpose == For::save)
         name_ = session.path().empty() ? file_name_of(session.scene().title) : open_file.filename().string();
+    if (purpose == For::save_for_class) name_ = file_name_of(for_the_class(session.scene()).title + " class");
     enter(session, open_file.has_parent_path() ? open_file.parent_path().string() : ".");
 }
 
@@ -57,8 +77,7 @@ std::string FileDialog::path_of(const std::string& name) const {
 }
 
 void FileDialog::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const bool opens = purpose_ == For::open;
-    const DialogCard card = draw_dialog_card(layout, widgets, opens ? "Open a file" : "Save as", 760, 540);
+    const DialogCard card = draw_dialog_card(layout, widgets, title_of(purpose_), 760, 540);
     const double row = widgets.px(palette::target_px);
     const double gap = widgets.px(10);
 
@@ -79,15 +98,19 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
     draw_list(session, list, widgets, commands);
 
     Foot foot(card.foot, widgets);
-    const bool pressed = foot.button(opens ? "open" : "save", Tone::strong, !name_.empty());
+    const bool pressed = foot.button(button_of(purpose_), Tone::strong, !name_.empty());
     if (foot.button("never mind")) commands.push_back(CloseDialog{});
-    if ((pressed || entered) && !name_.empty()) {
-        if (opens) {
-            commands.push_back(OpenFile{path_of(name_)});
-        } else {
-            commands.push_back(SaveFile{path_of(name_)});
-        }
+    if ((pressed || entered) && !name_.empty()) commands.push_back(with(name_));
+}
+
+Command FileDialog::with(const std::string& name) const {
+    switch (purpose_) {
+        case For::open: return OpenFile{path_of(name)};
+        case For::save: return SaveFile{path_of(name)};
+        case For::save_for_class: return SaveForClass{path_of(name)};
+        case For::take_challenge: return TakeChallenge{path_of(name)};
     }
+    return CloseDialog{};
 }
 
 void FileDialog::draw_list(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
@@ -117,7 +140,7 @@ void FileDialog::draw_list(const Session& session, const PixelBox& box, Widgets&
                 break;  // the list is another one now
             }
             name_ = entry.name;
-            if (purpose_ == For::open) commands.push_back(OpenFile{path_of(name_)});
+            if (reads()) commands.push_back(with(name_));
         }
         line.y += row;
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// Which file to open, or to save to: a folder's list, and a field for the name. In the window
-// itself, so that it is the same on every machine.
+// Which file to open, or to save to, or to take a challenge from: a folder's list, and a field for the name. In the
+// window itself, so that it is the same on every machine.
 
 #include <string>
 #include <vector>
@@ -13,7 +13,7 @@ namespace boughwork {
 
 class FileDialog {
 public:
-    enum class For { open, save };
+    enum class For { open, save, save_for_class, take_challenge };
 
     /// Begins in the open file's folder.
     FileDialog(const Session& session, For purpose);
@@ -23,6 +23,9 @@ public:
 private:
     void enter(const Session& session, const std::string& folder);
     void draw_list(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
+    /// What is done with the file of that name.
+    Command with(const std::string& name) const;
+    bool reads() const { return purpose_ == For::open || purpose_ == For::take_challenge; }
     /// The name as typed, within the folder that is shown unless it says otherwise.
     std::string path_of(const std::string& name) const;
 

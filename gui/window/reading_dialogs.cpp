@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "gui/picture/palette.h"
-#include "gui/window/challenge_words.h"
 #include "gui/window/dialog_card.h"
 
 namespace boughwork {
@@ -66,17 +65,6 @@ void draw_close(const DialogCard& card, Widgets& widgets, Commands& commands) {
 }
 
 }  // namespace
-
-void draw_challenge_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const Challenge& challenge = session.scene().challenge;
-    const std::string title = challenge.name.empty() ? "The challenge" : "The challenge: " + challenge.name;
-    const DialogCard card = draw_dialog_card(layout, widgets, title, 820, 640);
-    std::vector<Row> rows;
-    for (const ChallengeSentence& sentence : challenge_words(challenge))
-        rows.push_back({{sentence.about, sentence.says}});
-    draw_rows("challenge words", card.inside, rows, {160, 0}, Face::body, widgets);
-    draw_close(card, widgets, commands);
-}
 
 void draw_help_dialog(const Session&, const Layout& layout, Widgets& widgets, Commands& commands) {
     const DialogCard card = draw_dialog_card(layout, widgets, "Help: what can be done, and its key", 820, 640);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/window/small_dialogs.h"
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/window/dialog_card.h"
 #include "rules/wording.h"
@@ -58,9 +59,27 @@ void draw_replace_dialog(const Session& session, const Layout& layout, Widgets& 
     const DialogCard card = draw_dialog_card(layout, widgets, words.title, 600, 280);
     widgets.write_lines(card.inside, session.replace_path() + words.asks, Face::body, palette::ink);
     Foot foot(card.foot, widgets);
-    if (foot.button(words.yes)) commands.push_back(SaveFile{session.replace_path(), true});
-    if (foot.button("another name", Tone::strong)) commands.push_back(Press{Action::save_as});
+    const bool for_class = session.replaces_for_class();
+    if (foot.button(words.yes)) {
+        if (for_class)
+            commands.push_back(SaveForClass{session.replace_path(), true});
+        else
+            commands.push_back(SaveFile{session.replace_path(), true});
+    }
+    if (foot.button("another name", Tone::strong))
+        commands.push_back(Press{for_class ? Action::save_for_class : Action::save_as});
     if (foot.button("never mind")) commands.push_back(CloseDialog{});
+}
+
+void draw_break_seal_dialog(const Session&, const Layout& layout, Widgets& widgets, Commands& commands) {
+    const DialogCard card = draw_dialog_card(layout, widgets, say("Break the seal?"), 600, 280);
+    widgets.write_lines(card.inside,
+                        say("This is the class's challenge. With the seal broken it can be changed, and the "
+                            "fingerprint will tell that this plan was made under another one."),
+                        Face::body, palette::ink);
+    Foot foot(card.foot, widgets);
+    if (foot.button(phrase("break it"))) commands.push_back(BreakSeal{});
+    if (foot.button(phrase("keep the seal"), Tone::strong)) commands.push_back(CloseDialog{});
 }
 
 void draw_leave_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 // The dialogs that ask one thing: a plan's name, whether a file may be replaced, what to do with the
-// copy that was left behind, and whether to end though nothing could be kept.
+// copy that was left behind, whether the seal shall be broken, and whether to end though nothing could be kept.
 
 #include <string>
 
@@ -20,6 +20,7 @@ private:
 };
 
 void draw_replace_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
+void draw_break_seal_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 void draw_leave_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 void draw_recover_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 

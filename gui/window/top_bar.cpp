@@ -14,8 +14,10 @@ struct PageTab {
     Page page;
     Action turns_to_it;
 };
-constexpr PageTab pages[] = {
-    {Page::tree, Action::tree_page}, {Page::built, Action::built_page}, {Page::lesson, Action::lesson_page}};
+constexpr PageTab pages[] = {{Page::tree, Action::tree_page},
+                             {Page::built, Action::built_page},
+                             {Page::challenge, Action::challenge_page},
+                             {Page::lesson, Action::lesson_page}};
 
 std::string tab_words(const Session& session, const Plan& plan) {
     const auto score = session.scores().find(plan.name);
@@ -152,9 +154,8 @@ void TopBar::draw_tabs(const Session& session, const PixelBox& box, Widgets& wid
 void TopBar::draw_menu(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     if (!menu_) return;
     using List = std::vector<Action>;
-    const List rows = *menu_ == Menu::plan
-                          ? List{Action::rename_plan, Action::copy_plan, Action::remove_plan}
-                          : List{Action::new_tree, Action::open, Action::save, Action::save_as, Action::read_challenge};
+    const List rows = *menu_ == Menu::plan ? List{Action::rename_plan, Action::copy_plan, Action::remove_plan}
+                                           : List{Action::new_tree, Action::open, Action::save, Action::save_as};
     const double height = widgets.px(palette::target_px);
     const double pad = widgets.px(8);
     PixelBox card{menu_below_.x, menu_below_.y + menu_below_.height + widgets.px(4), widgets.px(230),

@@ -105,6 +105,7 @@ void Window::draw_page() {
         case Page::tree: draw_tree_page(); break;
         case Page::built: built_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::lesson: lesson_page_.draw(session_, layout_, widgets_, commands_); break;
+        case Page::challenge: challenge_page_.draw(session_, layout_, widgets_, commands_); break;
     }
     ImGui::End();
 }
@@ -161,7 +162,8 @@ void Window::follow_key(const KeyPress& press) {
     if (ImGui::GetIO().WantTextInput) return;
     const bool presses = press.key == SDLK_RETURN || press.key == SDLK_KP_ENTER || press.key == SDLK_SPACE;
     if (presses && widgets_.keys_in_use() && widgets_.press_focused()) return;
-    if (dialog || top_bar_.menu_open()) {
+    const bool above = dialog || top_bar_.menu_open();
+    if (above || session_.page() != Page::tree) {
         const double page = layout_.page.height / 2;
         const double arrow = layout_.px(scrolled_by_an_arrow_px);
         switch (press.key) {
@@ -169,9 +171,10 @@ void Window::follow_key(const KeyPress& press) {
             case SDLK_DOWN: return widgets_.scroll_by_keys(arrow);
             case SDLK_PAGEUP: return widgets_.scroll_by_keys(-page);
             case SDLK_PAGEDOWN: return widgets_.scroll_by_keys(page);
-            default: return;
+            default: break;
         }
     }
+    if (above) return;
     if (const auto action = action_of(press)) {
         widgets_.use_keys(true);
         commands_.push_back(Press{*action});

@@ -8,6 +8,7 @@
 
 #include "gui/window/built_page.h"
 #include "gui/window/cards_panel.h"
+#include "gui/window/challenge_page.h"
 #include "gui/window/dialogs.h"
 #include "gui/window/envelope_panel.h"
 #include "gui/window/fonts.h"
@@ -79,6 +80,7 @@ private:
     CardsPanel cards_panel_;
     BuiltPage built_page_;
     LessonPage lesson_page_;
+    ChallengePage challenge_page_;
     Dialogs dialogs_;
     Commands commands_;
     std::deque<SDL_Event> events_;

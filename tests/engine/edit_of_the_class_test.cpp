@@ -137,4 +137,28 @@ TEST_CASE("the bell keeps every plan as it was, with its score, and work goes on
     check_refused(scene, RingBell{{{"Plan 1", 0, 0}}, ""}, "no score");
 }
 
+TEST_CASE("what a class begins with is whole, and can be saved and opened") {
+    Scene scene = after(table(), SetChallenge{{.name = "Owl fair"}});
+    const Scene begun = for_the_class(scene);
+    CHECK(begun.title == "Owl fair");
+    CHECK(begun.plans.front().tree == current_plan(scene).tree);
+    CHECK(read_plan(write_plan(begun)).value() == begun);
+    scene = after(scene, SetChallenge{});
+    CHECK(for_the_class(scene).title == scene.title);
+}
+
+TEST_CASE("a criterion is taken out, and bonuses stay with theirs") {
+    Challenge challenge;
+    challenge.criteria = {{NoTwoAlike{3}, ""}, {KindAppears{}, ""}, {NoTwoAlike{5}, ""}};
+    challenge.score.bonuses = {{IfMet{2}, 7, ""}, {PerDepth{2}, 3, ""}, {IfMet{0}, 5, ""}};
+    CHECK(is_rewarded(challenge, 0));
+    CHECK_FALSE(is_rewarded(challenge, 1));
+    const Challenge without = without_criterion(challenge, 1);
+    REQUIRE(without.criteria.size() == 2);
+    CHECK(without.criteria[1].asks == std::variant<NoTwoAlike, KindAppears, KindShare>(NoTwoAlike{5}));
+    CHECK(std::get<IfMet>(without.score.bonuses[0].for_what).criterion == 1);
+    CHECK(std::get<IfMet>(without.score.bonuses[2].for_what).criterion == 0);
+    CHECK(possible(without));
+}
+
 }  // namespace boughwork

@@ -46,9 +46,6 @@ TEST_CASE("at every size and scale the dialogs are whole") {
     it.type("5");
     look_at(it, size.name() + "make");
     it.click("never mind");
-    it.click("challenge");
-    look_at(it, size.name() + "challenge");
-    it.click("close");
     it.click("help");
     look_at(it, size.name() + "help");
     it.click("close");
@@ -79,8 +76,6 @@ TEST_CASE("the ready challenges and an empty tree are whole too") {
     REQUIRE_FALSE(it.session().problem());
     look_at(it, size.name() + scene);
     nothing_overlaps(it);
-    it.click("challenge");
-    look_at(it, size.name() + scene + "_challenge");
 }
 
 TEST_CASE("what is drawn wears the colours of the palette") {

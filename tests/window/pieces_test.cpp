@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Making pieces, and what the picture cards and the referee say.
 #include "engine/storage/plan_file.h"
-#include "gui/window/challenge_words.h"
 #include "gui/window/picture_cards.h"
 #include "gui/window/pointed_pieces.h"
 #include "gui/window/referee_panel.h"
@@ -129,25 +128,4 @@ TEST_CASE("a card of a family leads to its first finding, and counts the pieces 
     const std::size_t before = it.session().finding_index();
     it.click("next");
     CHECK(it.session().finding_index() != before);
-}
-
-TEST_CASE("the challenge is read out in words") {
-    DrivenWindow it;
-    it.open_example();
-    it.click("challenge");
-    REQUIRE(it.session().dialog() == Dialog::challenge);
-    it.save_picture("pieces_challenge");
-    it.click("close");
-    CHECK(it.session().dialog() == Dialog::none);
-
-    const std::vector<ChallengeSentence> words = challenge_words(it.session().scene().challenge);
-    const auto says = [&](const std::string& sentence) {
-        return std::any_of(words.begin(), words.end(), [&](const auto& word) { return word.says == sentence; });
-    };
-    CHECK(says("Every side is at least 4 cm long. No side is longer than 15 cm. Every piece is at least 2 cm high."));
-    CHECK(says("At least 8 pieces, no two of them alike."));
-    CHECK(says("At least 2 right triangles."));
-    CHECK(says("At least 40 of 100 triangles are isosceles."));
-    CHECK(says("5 points for each equilateral triangle that counts."));
-    CHECK(says("10 points once, if this is met: At least 8 pieces, no two of them alike."));
 }
