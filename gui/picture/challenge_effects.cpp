@@ -43,6 +43,14 @@ Effect breaking(const Report& report, const char* words, std::initializer_list<R
     return {say(words, {std::to_string(broken)}), broken == 0};
 }
 
+Effect too_near(const Report& report) {
+    if (how_many(report, is_hung) == 0) return {say("no piece hangs yet"), {}};
+    const auto pairs = std::count_if(report.findings.begin(), report.findings.end(), [](const Finding& finding) {
+        return finding.rule == Rule::overlap || finding.rule == Rule::touching;
+    });
+    return {say("pairs too near: {0}", {std::to_string(pairs)}), pairs == 0};
+}
+
 const ChallengeLine* line_about(const Report& report, const std::string& about) {
     const auto line = std::find_if(report.challenge.begin(), report.challenge.end(),
                                    [&](const ChallengeLine& l) { return l.about == about; });
@@ -142,7 +150,7 @@ Effect effect_of(Setting setting, const Judged& now) {
                             {Rule::too_deep, Rule::runs_past_the_end, Rule::over_a_branch, Rule::not_by_a_whole_side,
                              Rule::held_by_nothing});
         case Setting::holds: return breaking(report, phrase("cut off: {0}"), {Rule::cut_off});
-        case Setting::neighbours:
+        case Setting::neighbours: return too_near(report);
         case Setting::at_fault:
             return breaking(report, phrase("out for being too near: {0}"), {Rule::overlap, Rule::touching});
         case Setting::clearance:

@@ -65,9 +65,9 @@ void ChallengePage::draw(const Session& session, const Layout& layout, Widgets& 
     const double pad = widgets.px(14);
     const double names = widgets.px(190);
     draw_sections(session, {sheet.x + pad, sheet.y + pad, names, sheet.height - 2 * pad}, widgets);
-    const double left = sheet.x + pad + names + widgets.px(20);
+    const double left = sheet.x + pad + names + widgets.px(26);
     widgets.draw(
-        {Stroke{{{left - widgets.px(10), sheet.y + pad}, {left - widgets.px(10), sheet.y + sheet.height - pad}},
+        {Stroke{{{left - widgets.px(14), sheet.y + pad}, {left - widgets.px(14), sheet.y + sheet.height - pad}},
                 palette::squared_line_bold,
                 1.5}});
     draw_settings(session, {left, sheet.y + pad, sheet.x + sheet.width - left - widgets.px(6), sheet.height - 2 * pad},
@@ -127,7 +127,7 @@ void ChallengePage::draw_settings(const Session& session, const PixelBox& box, W
     const char* section = entries[static_cast<std::size_t>(section_)].name;
     const Vec2 start = widgets.begin_scroll("settings " + std::string(section), field, settings_height_px_);
     Challenge wanted = challenge;
-    SettingsForm form(widgets, fields_, {start.x, start.y, field.width - widgets.px(24), field.height},
+    SettingsForm form(widgets, fields_, {start.x + widgets.px(4), start.y, field.width - widgets.px(28), field.height},
                       !challenge.sealed);
     draw_section(section_, {session, form, wanted, commands, open_item_});
     settings_height_px_ = form.height();

@@ -104,7 +104,8 @@ TEST_CASE("several settings are changed by mouse, and each is judged at once") {
     type_into(it, "side at least", "9");
     CHECK(challenge(it).limits.side.least == length_from_mm(90));
     CHECK_FALSE(it.counts(1));  // it has a side of 6 cm
-    type_into(it, "side at least", "");
+    it.click("side at least");
+    it.key(SDLK_a, KMOD_LCTRL);
     it.key(SDLK_BACKSPACE);
     it.key(SDLK_RETURN);
     CHECK_FALSE(challenge(it).limits.side.least);
@@ -259,32 +260,38 @@ TEST_CASE("with keys alone a challenge is begun, changed, sealed and its seal br
 }
 
 TEST_CASE("saved for the class, opened by pupils, it cannot be changed; the fingerprint is the teacher's") {
-    DrivenWindow teacher;
-    teacher.open_example();
-    teacher.key(SDLK_4);
-    teacher.click("section limits");
-    type_into(teacher, "sheets at most", "5");
-    teacher.click("section class");
-    teacher.click("save for the class");
-    REQUIRE(teacher.session().dialog() == Dialog::save_for_class);
-    teacher.save_picture("challenge_save_for_class");
-    teacher.files.contents["/fair/class.bough.json"] = "precious";
-    type_into(teacher, "file name", "class.bough.json");
-    REQUIRE(teacher.session().dialog() == Dialog::replace_file);
-    teacher.click("another name");
-    REQUIRE(teacher.session().dialog() == Dialog::save_for_class);
-    CHECK(teacher.files.contents["/fair/class.bough.json"] == "precious");
-    type_into(teacher, "file name", "class.bough.json");
-    teacher.click("replace it");
-    REQUIRE(teacher.session().dialog() == Dialog::none);
-    CHECK_FALSE(challenge(teacher).sealed);
+    std::map<std::string, std::string> on_disk;
+    Scene teachers;
+    {
+        DrivenWindow teacher;
+        teacher.open_example();
+        teacher.key(SDLK_4);
+        teacher.click("section limits");
+        type_into(teacher, "sheets at most", "5");
+        teacher.click("section class");
+        teacher.click("save for the class");
+        REQUIRE(teacher.session().dialog() == Dialog::save_for_class);
+        teacher.save_picture("challenge_save_for_class");
+        teacher.files.contents["/fair/class.bough.json"] = "precious";
+        type_into(teacher, "file name", "class.bough.json");
+        REQUIRE(teacher.session().dialog() == Dialog::replace_file);
+        teacher.click("another name");
+        REQUIRE(teacher.session().dialog() == Dialog::save_for_class);
+        CHECK(teacher.files.contents["/fair/class.bough.json"] == "precious");
+        type_into(teacher, "file name", "class.bough.json");
+        teacher.click("replace it");
+        REQUIRE(teacher.session().dialog() == Dialog::none);
+        CHECK_FALSE(challenge(teacher).sealed);
+        on_disk = teacher.files.contents;
+        teachers = teacher.session().scene();
+    }
 
-    DrivenWindow pupils(1280, 800, 1, teacher.files.contents);
+    DrivenWindow pupils(1280, 800, 1, on_disk);
     pupils.perform(OpenFile{"/fair/class.bough.json"});
     REQUIRE_FALSE(pupils.session().problem());
     CHECK(pupils.session().scene().pieces.empty());
-    CHECK(pupils.session().plan().tree == teacher.session().plan().tree);
-    CHECK(fingerprint(challenge(pupils)) == fingerprint(challenge(teacher)));
+    CHECK(pupils.session().plan().tree == current_plan(teachers).tree);
+    CHECK(fingerprint(challenge(pupils)) == fingerprint(teachers.challenge));
     const Challenge before = challenge(pupils);
     pupils.key(SDLK_4);
     pupils.save_picture("challenge_sealed_read");
