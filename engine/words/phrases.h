@@ -19,5 +19,6 @@ const std::vector<Chapter>& spanish();
 Chapter spanish_challenge();
 Chapter spanish_lengths();
 Chapter spanish_lesson();
+Chapter spanish_pieces();
 
 }  // namespace boughwork

@@ -8,6 +8,7 @@ const std::vector<Chapter>& spanish() {
         spanish_challenge(),
         spanish_lengths(),
         spanish_lesson(),
+        spanish_pieces(),
     };
     return chapters;
 }
