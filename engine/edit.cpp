@@ -35,10 +35,11 @@ void add_as_current(Scene& scene, Plan plan) {
 
 Result<Scene> carried_out(Scene scene, const AddPiece& wish) {
     if (const Result<Done> can = check(wish.shape); !can) return can.problem();
+    if (const Result<Done> can = check_text(wish.note); !can) return can.problem();
     if (const Result<Done> can = check_room(scene.pieces.size(), most_listed); !can) return can.problem();
     const PieceNumber number = next_number(scene);
     if (number.value > greatest_count) return cannot("There is no higher number for a piece.", "Start a new tree.");
-    scene.pieces.push_back({.number = number, .shape = wish.shape});
+    scene.pieces.push_back({.number = number, .shape = wish.shape, .note = wish.note});
     return scene;
 }
 

@@ -16,6 +16,7 @@ namespace boughwork {
 /// Into the envelope, under next_number().
 struct AddPiece {
     Shape shape;
+    std::string note;
 };
 /// Thrown away, from every plan.
 struct RemovePiece {

@@ -107,6 +107,12 @@ TEST_CASE("a piece that is thrown away leaves every plan") {
     check_refused(scene, RemovePiece{{2}}, "no piece 2");
 }
 
+TEST_CASE("a piece may come with its note") {
+    const Scene scene = after(table(), AddPiece{small_triangle, "Wren"});
+    CHECK(scene.pieces.back().note == "Wren");
+    check_refused(scene, AddPiece{small_triangle, "\xC3"}, "UTF-8");
+}
+
 TEST_CASE("a note is written on a piece that is there") {
     const Scene scene = table();
     CHECK(find_piece(after(scene, SetNote{{2}, "Wren \xC3\xA4"}), {2})->note == "Wren \xC3\xA4");
