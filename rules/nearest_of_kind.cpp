@@ -24,8 +24,6 @@ double change(const Triangle& from, const Triangle& to) {
     return sum;
 }
 
-double step_mm(const Step& step) { return to_mm(multiple_of(step, 1000)) / 1000; }
-
 /// The nearest of those that were offered.
 class Nearest {
 public:

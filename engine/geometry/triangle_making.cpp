@@ -28,6 +28,10 @@ Problem longer_than_paper() { return cannot(say("A side would be longer than a k
 
 }  // namespace
 
+double step_mm(const Step& step) {
+    return static_cast<double>(step.numerator) * to_mm(length_of(step.unit)) / static_cast<double>(step.denominator);
+}
+
 Length multiple_of(const Step& step, std::int64_t count) {
     const Int128 half_um = Int128{count} * step.numerator * length_of(step.unit).half_um;
     return {static_cast<std::int64_t>((2 * half_um + step.denominator) / (2 * Int128{step.denominator}))};
@@ -35,9 +39,8 @@ Length multiple_of(const Step& step, std::int64_t count) {
 
 Length stopped(double mm, const Stop& stop) {
     if (!stop) return {std::max<std::int64_t>(1, length_from_mm(mm).half_um)};
-    const double step_mm =
-        static_cast<double>(stop->numerator) * to_mm(length_of(stop->unit)) / static_cast<double>(stop->denominator);
-    return multiple_of(*stop, std::max<std::int64_t>(1, static_cast<std::int64_t>(std::floor(mm / step_mm + 0.5))));
+    const auto count = static_cast<std::int64_t>(std::floor(mm / step_mm(*stop) + 0.5));
+    return multiple_of(*stop, std::max<std::int64_t>(1, count));
 }
 
 Result<Triangle> triangle_of_sides(Length side_1, Length side_2, Length side_3) {

@@ -18,6 +18,8 @@ namespace boughwork {
 /// At whole multiples of it lengths stop that were worked out or pulled; absent: at the half-micrometre.
 using Stop = std::optional<Step>;
 
+/// One step.
+double step_mm(const Step& step);
 /// So many steps; of a step that is no whole number of half-micrometres, the nearest length.
 Length multiple_of(const Step& step, std::int64_t count);
 

@@ -27,6 +27,19 @@ Chapter spanish_pieces() {
         {"Make side 1 longer, or the angle smaller.", "Alarga el lado 1 o haz más pequeño el ángulo."},
         {"Side 1 is too short to reach side 3, so there is no such triangle.",
          "El lado 1 es demasiado corto para llegar al lado 3: no hay tal triángulo."},
+        // What can be done with a piece.
+        {"change", "cambiar"},
+        {"Gives the chosen triangle other sides; its number stays.",
+         "Da otros lados al triángulo elegido; su número queda."},
+        {"copy the piece", "copiar la pieza"},
+        {"Makes a piece of the same shape for the envelope.", "Hace una pieza igual para el sobre."},
+        {"mirrored copy", "copia en espejo"},
+        {"Makes a piece of the mirrored shape for the envelope.",
+         "Hace para el sobre la pieza que se ve en un espejo."},
+        {"copy piece {0}", "copiar la pieza {0}"},
+        {"copy piece {0}, mirrored", "copiar la pieza {0} en espejo"},
+        {"bring in a piece", "traer una pieza"},
+        {"bring in {0} pieces", "traer {0} piezas"},
     };
 }
 

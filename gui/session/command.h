@@ -65,6 +65,9 @@ enum class Action {
     remove_plan,
     next_plan,
     make_a_piece,
+    change_piece,
+    copy_piece,
+    mirrored_copy,
     add_branch,
     remove_branch,
     add_bend,
@@ -82,6 +85,11 @@ struct Press {
 /// An edit, recorded under its own words.
 struct Wish {
     Edit edit;
+};
+/// Edits that are one step together, recorded under these words, or those of the first.
+struct Wishes {
+    std::vector<Edit> edits;
+    std::string label;
 };
 /// Chosen: a piece, a branch, the trunk, or nothing.
 struct Choose {
@@ -148,7 +156,7 @@ struct Pan {
 struct CloseDialog {};
 
 using Command =
-    std::variant<Press, Wish, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass, TakeChallenge,
+    std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass, TakeChallenge,
                  BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",

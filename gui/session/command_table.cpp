@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/geometry/mirroring.h"
 #include "engine/geometry/shape.h"
 #include "engine/words/say.h"
 #include "gui/session/command.h"
@@ -21,6 +22,9 @@ bool on_tree(const Session& s) { return s.page() == Page::tree; }
 bool hand_is_empty_on_tree(const Session& s) { return on_tree(s) && !s.held(); }
 
 bool piece_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_piece(); }
+const Shape& chosen_shape(const Session& s) { return find_piece(s.scene(), *s.chosen_piece())->shape; }
+bool triangle_chosen(const Session& s) { return piece_chosen(s) && std::holds_alternative<Triangle>(chosen_shape(s)); }
+bool has_mirror_image(const Session& s) { return piece_chosen(s) && mirror_image(chosen_shape(s)).has_value(); }
 bool piece_hung(const Session& s) { return piece_chosen(s) && find_hung(s.plan(), *s.chosen_piece()); }
 /// Hung, or held in the hand.
 bool piece_in_plan(const Session& s) {
@@ -80,6 +84,21 @@ const std::vector<CommandRow>& command_table() {
         {take_down, "take down", {"e"}, "Puts the piece, and what hangs from it, back into the envelope.", piece_hung},
         {throw_away, "throw away", {"delete"}, "Throws the piece away, from every plan.", piece_chosen},
         {make_a_piece, "make a piece", {"a"}, "Makes a new piece for the envelope.", hand_is_empty},
+        {change_piece,
+         phrase("change"),
+         {"x"},
+         phrase("Gives the chosen triangle other sides; its number stays."),
+         triangle_chosen},
+        {copy_piece,
+         phrase("copy the piece"),
+         {"k"},
+         phrase("Makes a piece of the same shape for the envelope."),
+         piece_chosen},
+        {mirrored_copy,
+         phrase("mirrored copy"),
+         {"k", false, true},
+         phrase("Makes a piece of the mirrored shape for the envelope."),
+         has_mirror_image},
 
         {choose_next, "choose next", {"d"}, "Chooses the next piece, branch or bend.", hand_is_empty_on_tree},
         {choose_previous,

@@ -23,6 +23,12 @@ struct Session::Performer {
             session.close_dialog();
     }
 
+    void operator()(const Wishes& wishes) const {
+        const PieceNumber fresh = next_number(session.document_.scene());
+        if (!session.wish(wishes.edits, wishes.label) || wishes.edits.empty()) return;
+        if (std::holds_alternative<AddPiece>(wishes.edits.front())) session.choose(PickedPiece{fresh});
+    }
+
     void operator()(const Choose& choose) const { session.choose(choose.what); }
 
     void operator()(const Grab& grab) const {

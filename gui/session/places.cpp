@@ -5,6 +5,7 @@
 #include <cassert>
 
 #include "engine/geometry/posing.h"
+#include "engine/geometry/triangle_making.h"
 #include "gui/session/chain.h"
 #include "rules/check.h"
 
@@ -60,10 +61,7 @@ bool is_free(const Scene& scene, PieceNumber piece) {
 
 }  // namespace
 
-double step_mm(const Challenge& challenge) {
-    const Step& step = challenge.step;
-    return to_mm(length_of(step.unit)) * static_cast<double>(step.numerator) / static_cast<double>(step.denominator);
-}
+double step_mm(const Challenge& challenge) { return step_mm(challenge.step); }
 
 std::vector<SupportEdge> places_for(const Scene& scene, const Report& report, PieceNumber piece, int side) {
     const double needed_mm = length(paper_side(find_piece(scene, piece)->shape, {}, side));

@@ -51,6 +51,7 @@ void Session::press(Action action) {
         case Action::save_as: dialog_ = Dialog::save_as; break;
         case Action::open: dialog_ = Dialog::open; break;
         case Action::make_a_piece: dialog_ = Dialog::make_a_piece; break;
+        case Action::change_piece: dialog_ = Dialog::change_piece; break;
         case Action::rename_plan: dialog_ = Dialog::rename_plan; break;
         case Action::save_for_class: dialog_ = Dialog::save_for_class; break;
         case Action::take_challenge: dialog_ = Dialog::take_challenge; break;
@@ -73,6 +74,9 @@ void Session::press(Action action) {
         case Action::add_bend:
         case Action::remove_bend: work(action); break;
         case Action::add_branch: perform(Wish{AddBranch{next_branch(plan().tree)}}); break;
+
+        case Action::copy_piece: perform(copied(scene(), *chosen_piece())); break;
+        case Action::mirrored_copy: perform(copied_mirrored(scene(), *chosen_piece())); break;
 
         case Action::choose_next: choose_in_turn(true); break;
         case Action::choose_previous: choose_in_turn(false); break;

@@ -26,6 +26,7 @@ enum class Dialog {
     take_challenge,
     break_seal,
     make_a_piece,
+    change_piece,
     rename_plan,
     help,
     recover,

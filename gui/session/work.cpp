@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "gui/session/work.h"
 
+#include "engine/geometry/mirroring.h"
 #include "engine/geometry/posing.h"
 #include "engine/geometry/shape.h"
+#include "engine/words/say.h"
 #include "gui/session/chain.h"
 #include "gui/session/places.h"
 #include "gui/session/pulling.h"
@@ -39,6 +41,11 @@ std::vector<Edit> nudged(const Scene& scene, const Report& report, PieceNumber p
     return {MoveTogether{with_chain(report, piece), move_mm}};
 }
 
+/// The side by which it hangs, or would if it were pushed up.
+int hanging_side(const Shape& shape, const Pose& pose, const PieceReport& report) {
+    return report.hangs_from ? report.side : uppermost_side(shape, pose);
+}
+
 }  // namespace
 
 TakeDown taken_down(const Report& report, PieceNumber piece) { return {with_chain(report, piece)}; }
@@ -57,8 +64,7 @@ std::vector<Edit> work_on_piece(const Scene& scene, const Report& report, PieceN
     const Shape& shape = find_piece(scene, piece)->shape;
     const Pose& pose = find_hung(plan, piece)->pose;
     const PieceReport& now = *find_piece(report, piece);
-    // The side by which it hangs, or would if it were pushed up; its middle stays.
-    const int side = now.hangs_from ? now.side : uppermost_side(shape, pose);
+    const int side = hanging_side(shape, pose, now);  // its middle stays
     const Segment line = paper_side(shape, pose, side);
     const Vec2 middle_mm = 0.5 * (line.from + line.to);
     switch (action) {
@@ -83,6 +89,28 @@ std::vector<Edit> work_on_tree(const Scene& scene, const Report& report, const P
             return bend ? std::vector<Edit>{without_bend(branch, bend->point)} : std::vector<Edit>{};
         default: return {};
     }
+}
+
+Wishes copied(const Scene& scene, PieceNumber piece) {
+    return {{AddPiece{find_piece(scene, piece)->shape}}, say("copy piece {0}", {std::to_string(piece.value)})};
+}
+
+Wishes copied_mirrored(const Scene& scene, PieceNumber piece) {
+    const Shape& shape = find_piece(scene, piece)->shape;
+    return {{AddPiece{mirror_image(shape).value_or(shape)}},
+            say("copy piece {0}, mirrored", {std::to_string(piece.value)})};
+}
+
+Wishes reshaped(const Scene& scene, const Report& report, PieceNumber piece, const Shape& shape) {
+    Wishes wishes{{ReshapePiece{piece, shape}}, ""};
+    const Hung* hung = find_hung(current_plan(scene), piece);
+    if (!hung) return wishes;
+    const Shape& before = find_piece(scene, piece)->shape;
+    const int side = hanging_side(before, hung->pose, *find_piece(report, piece));
+    const Segment line = paper_side(before, hung->pose, side);
+    wishes.edits.push_back(
+        Hang{piece, posed_by(shape, side, hung->pose.flipped, 0.5 * (line.from + line.to), line.to - line.from)});
+    return wishes;
 }
 
 std::vector<Edit> put_right(const Plan& plan, const Remedy& remedy) {
