@@ -24,7 +24,7 @@ enum class Way {
 };
 
 /// What can be typed.
-enum class Field { side_1, side_2, side_3, angle_between, angle_1, angle_2, angle_opposite };
+enum class PieceField { side_1, side_2, side_3, angle_between, angle_1, angle_2, angle_opposite };
 inline constexpr std::size_t field_count = 7;
 
 struct PieceDraft {
@@ -34,8 +34,8 @@ struct PieceDraft {
     std::size_t choice = 0;  ///< Of two triangles, which.
     PulledTriangle pulled;   ///< For Way::corners.
 
-    std::string& text(Field field) { return typed[static_cast<std::size_t>(field)]; }
-    const std::string& text(Field field) const { return typed[static_cast<std::size_t>(field)]; }
+    std::string& text(PieceField field) { return typed[static_cast<std::size_t>(field)]; }
+    const std::string& text(PieceField field) const { return typed[static_cast<std::size_t>(field)]; }
 };
 
 PieceDraft new_draft(const Challenge& challenge);
@@ -43,10 +43,10 @@ PieceDraft new_draft(const Challenge& challenge);
 PieceDraft draft_of(const Triangle& triangle, const Challenge& challenge);
 
 /// Three for each of the typed ways, none for the others.
-std::vector<Field> fields_of(Way way);
-bool is_angle(Field field);
+std::vector<PieceField> fields_of(Way way);
+bool is_angle(PieceField field);
 /// The first of its way's fields that is empty.
-std::optional<Field> first_empty(const PieceDraft& draft);
+std::optional<PieceField> first_empty(const PieceDraft& draft);
 
 /// Where its lengths stop.
 Stop stop_of(const PieceDraft& draft, const Challenge& challenge);
@@ -55,6 +55,9 @@ Stop stop_of(const PieceDraft& draft, const Challenge& challenge);
 Result<std::vector<Triangle>> triangles_of(const PieceDraft& draft, const Challenge& challenge);
 /// The one that was chosen, or nothing.
 std::optional<Triangle> chosen_triangle(const PieceDraft& draft, const Challenge& challenge);
+
+/// What the typed angles have become since the sides stop at the step, in words; empty where they are as typed.
+std::string rounding_note(const PieceDraft& draft, const Triangle& made);
 
 /// Made another way from here on; the triangle comes along, to be typed over or pulled.
 PieceDraft turned_to(PieceDraft draft, Way way, const Challenge& challenge);

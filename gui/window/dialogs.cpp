@@ -9,7 +9,8 @@ namespace boughwork {
 void Dialogs::begin(const Session& session) {
     shown_ = session.dialog();
     switch (shown_) {
-        case Dialog::make_a_piece: typed_into_ = MakeAPieceDialog{}; break;
+        case Dialog::make_a_piece: typed_into_ = MakeAPieceDialog(session, MakeAPieceDialog::For::new_piece); break;
+        case Dialog::change_piece: typed_into_ = MakeAPieceDialog(session, MakeAPieceDialog::For::chosen_piece); break;
         case Dialog::open: typed_into_ = FileDialog(session, FileDialog::For::open); break;
         case Dialog::save_as: typed_into_ = FileDialog(session, FileDialog::For::save); break;
         case Dialog::save_for_class: typed_into_ = FileDialog(session, FileDialog::For::save_for_class); break;
@@ -17,6 +18,11 @@ void Dialogs::begin(const Session& session) {
         case Dialog::rename_plan: typed_into_ = RenameDialog(session); break;
         default: typed_into_ = {}; break;
     }
+}
+
+bool Dialogs::follow_arrow(Vec2 arrow) {
+    auto* make = std::get_if<MakeAPieceDialog>(&typed_into_);
+    return make && make->follow_arrow(arrow);
 }
 
 void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {

@@ -15,6 +15,9 @@ class Dialogs {
 public:
     void draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 
+    /// An arrow key, y up; true when the dialog has a use for it.
+    bool follow_arrow(Vec2 arrow);
+
 private:
     void begin(const Session& session);
 

@@ -4,9 +4,9 @@
 // window itself, so that it is the same on every machine.
 
 #include <string>
-#include <vector>
 
 #include "gui/window/commands.h"
+#include "gui/window/folder_list.h"
 #include "gui/window/layout.h"
 
 namespace boughwork {
@@ -21,18 +21,13 @@ public:
     void draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 
 private:
-    void enter(const Session& session, const std::string& folder);
-    void draw_list(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
     /// What is done with the file of that name.
     Command with(const std::string& name) const;
     bool reads() const { return purpose_ == For::open || purpose_ == For::take_challenge; }
-    /// The name as typed, within the folder that is shown unless it says otherwise.
-    std::string path_of(const std::string& name) const;
 
     For purpose_;
-    std::string folder_;
+    FolderList list_;
     std::string name_;
-    Result<std::vector<Files::Entry>> entries_ = std::vector<Files::Entry>{};
 };
 
 }  // namespace boughwork

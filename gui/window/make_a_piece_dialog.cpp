@@ -1,99 +1,117 @@
 // SPDX-License-Identifier: MIT
 #include "gui/window/make_a_piece_dialog.h"
 
-#include "engine/geometry/shape.h"
-#include "engine/typed_length.h"
+#include <cassert>
+
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
-#include "gui/picture/piece_card.h"
-#include "gui/window/dialog_card.h"
-#include "rules/description.h"
-#include "rules/measure.h"
+#include "gui/session/other_pieces.h"
+#include "gui/session/work.h"
+#include "gui/window/typed_piece_panel.h"
 
 namespace boughwork {
 namespace {
 
-/// The triangle of the typed sides, or the first thing that stands in its way.
-Result<Triangle> triangle_of(const std::array<std::string, 3>& typed, Unit unit) {
-    Triangle triangle;
-    for (std::size_t i = 0; i < typed.size(); ++i) {
-        const Result<Length> side = parse_length(typed[i], unit);
-        if (!side) return side.problem();
-        triangle.sides[i] = *side;
-    }
-    if (const Result<Done> can_be = possible(triangle); !can_be) return can_be.problem();
-    return triangle;
-}
+struct WayRow {
+    Way way;
+    const char* name;
+};
 
-std::string first_empty(const std::array<std::string, 3>& typed) {
-    for (std::size_t i = 0; i < typed.size(); ++i)
-        if (typed[i].empty()) return "side " + std::to_string(i + 1);
-    return "";
-}
+constexpr WayRow ways[] = {
+    {Way::three_sides, phrase("three sides")},
+    {Way::angle_between, phrase("two sides and the angle between")},
+    {Way::two_angles, phrase("a side and its two angles")},
+    {Way::angle_opposite, phrase("two sides and an angle opposite one")},
+    {Way::corners, phrase("pull its corners")},
+    {Way::ready, phrase("ready pieces")},
+    {Way::file, phrase("from another file")},
+};
 
-void draw_triangle(const Session& session, const Triangle& triangle, const PixelBox& box, Widgets& widgets) {
-    const PieceReport report{.number = next_number(session.scene()),
-                             .measures = measure(triangle, session.scene().challenge)};
-    const Description told = describe(triangle, report.measures, session.scene().challenge);
-    const double words_height = widgets.lettering().line_px(Face::body);
-    const double notes_height = widgets.lettering().line_px(Face::small) * 3;
-    const PixelBox picture = inset({box.x, box.y, box.width, box.height - words_height - notes_height}, widgets.px(14));
-    widgets.draw(piece_card(triangle, report, picture, widgets.scale()));
-
-    double top = box.y + box.height - words_height - notes_height;
-    widgets.write({box.x + box.width / 2, top + words_height / 2}, told.name, Face::body, palette::ink,
-                  TextAlign::centre);
-    top += words_height;
-    std::string notes;
-    if (report.measures.kinds && report.measures.kinds->close_call) notes = "A close call: nearly a right angle.";
-    for (const std::string& note : told.notes) notes += (notes.empty() ? "" : " ") + note + ".";
-    widgets.write_lines({box.x + widgets.px(12), top, box.width - widgets.px(24), notes_height}, notes, Face::small,
-                        palette::quiet_text);
-}
+bool makes_one(Way way) { return way != Way::ready && way != Way::file; }
 
 }  // namespace
 
-void MakeAPieceDialog::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const Unit unit = session.scene().challenge.units;
-    const DialogCard card = draw_dialog_card(layout, widgets, "Make a piece", 720, 430);
+MakeAPieceDialog::MakeAPieceDialog(const Session& session, For purpose) : other_file_(session) {
+    const Challenge& challenge = session.scene().challenge;
+    draft_ = new_draft(challenge);
+    if (purpose == For::new_piece) return;
+    assert(session.chosen_piece() && "the row of change_piece asks for a chosen triangle");
+    changes_ = session.chosen_piece();
+    draft_ = draft_of(std::get<Triangle>(find_piece(session.scene(), *changes_)->shape), challenge);
+}
 
-    const double row = widgets.px(palette::target_px);
-    const double left_width = widgets.px(264);
-    PixelBox field{card.inside.x + widgets.px(76), card.inside.y + widgets.px(6), widgets.px(140), row};
-    bool entered = false;
-    for (std::size_t i = 0; i < typed_.size(); ++i) {
-        const std::string label = "side " + std::to_string(i + 1);
-        widgets.write({card.inside.x, field.y + row / 2}, label, Face::body, palette::ink);
-        entered = widgets.text_field(label, typed_[i], field, i == 0) || entered;
-        widgets.write({field.x + field.width + widgets.px(10), field.y + row / 2}, symbol_of(unit), Face::body,
-                      palette::ink);
-        field.y += row + widgets.px(14);
+bool MakeAPieceDialog::follow_arrow(Vec2 arrow) {
+    if (draft_.way != Way::corners) return false;
+    pulled_.follow_arrow(arrow);
+    return true;
+}
+
+void MakeAPieceDialog::draw_ways(const Session& session, const PixelBox& box, Widgets& widgets) {
+    PixelBox button{box.x, box.y, box.width, widgets.px(palette::target_px + 6)};
+    for (const WayRow& row : ways) {
+        if (changes_ && !makes_one(row.way)) continue;
+        const bool now = draft_.way == row.way;
+        if (widgets.button(row.name, say(row.name), button, Tone::tab) && !now) {
+            draft_ = turned_to(draft_, row.way, session.scene().challenge);
+            widgets.drop_focus();  // so that the first field has the keys
+        }
+        if (now) widgets.outline(button, palette::ink, widgets.px(3), widgets.px(10));
+        button.y += button.height + widgets.px(8);
     }
-    const std::string example = unit == Unit::in ? "Such as 3, 2 1/2 or 2.5." : "Such as 8 or 7.5.";
-    widgets.write_lines({card.inside.x, field.y, left_width, row}, example, Face::small, palette::quiet_text);
+}
 
-    const PixelBox picture{card.inside.x + left_width + widgets.px(16), card.inside.y,
-                           card.inside.width - left_width - widgets.px(16), card.inside.height};
-    widgets.outline(picture, palette::squared_line_bold, 1.5 * widgets.scale(), widgets.px(10));
-    const std::string missing = first_empty(typed_);
-    const Result<Triangle> triangle = triangle_of(typed_, unit);
-    if (triangle) {
-        draw_triangle(session, *triangle, picture, widgets);
-    } else if (missing.empty()) {
-        write_problem(triangle.problem(), inset(picture, widgets.px(18)), widgets);
-    } else {
-        widgets.write_lines(inset(picture, widgets.px(18)), "Type three sides, and the triangle is drawn here.",
-                            Face::small, palette::quiet_text);
+void MakeAPieceDialog::finish(const Session& session, const Triangle& triangle, Commands& commands) const {
+    if (changes_)
+        commands.push_back(reshaped(session.scene(), session.report(), *changes_, triangle));
+    else
+        commands.push_back(Wish{AddPiece{triangle, ""}});
+    commands.push_back(CloseDialog{});
+}
+
+void MakeAPieceDialog::draw_foot(const Session& session, const PixelBox& box, bool entered, Widgets& widgets,
+                                 Commands& commands) {
+    Foot foot(box, widgets);
+    if (draft_.way == Way::ready) {
+        if (foot.button(phrase("close"), Tone::strong)) commands.push_back(CloseDialog{});
+        return;
     }
-
-    Foot foot(card.foot, widgets);
-    const bool make = foot.button("make it", Tone::strong, static_cast<bool>(triangle));
-    if (foot.button("never mind")) commands.push_back(CloseDialog{});
+    if (draft_.way == Way::file) {
+        const std::vector<Piece> ticked = other_file_.ticked();
+        if (foot.button(phrase("bring them in"), Tone::strong, !ticked.empty())) {
+            commands.push_back(brought_in(ticked));
+            commands.push_back(CloseDialog{});
+        }
+        if (foot.button(phrase("never mind"))) commands.push_back(CloseDialog{});
+        return;
+    }
+    const std::optional<Triangle> triangle = chosen_triangle(draft_, session.scene().challenge);
+    const bool make =
+        foot.button(changes_ ? phrase("change it") : phrase("make it"), Tone::strong, triangle.has_value());
+    if (foot.button(phrase("never mind"))) commands.push_back(CloseDialog{});
     if (triangle && (make || entered)) {
-        commands.push_back(Wish{AddPiece{*triangle}});
-        commands.push_back(CloseDialog{});
+        finish(session, *triangle, commands);
     } else if (entered) {
         widgets.move_focus(1);
     }
+}
+
+void MakeAPieceDialog::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
+    if (changes_ && !find_piece(session.scene(), *changes_)) return commands.push_back(CloseDialog{});
+    const std::string named = std::to_string(number(session).value);
+    const DialogCard card = draw_dialog_card(
+        layout, widgets, changes_ ? say("Change piece {0}", {named}) : say("Make piece {0}", {named}), 960, 640);
+    const double ways_width = widgets.px(214);
+    const double left = card.inside.x + ways_width + widgets.px(18);
+    const PixelBox panel{left, card.inside.y, card.inside.x + card.inside.width - left, card.inside.height};
+    draw_ways(session, {card.inside.x, card.inside.y, ways_width, card.inside.height}, widgets);
+    bool entered = false;
+    switch (draft_.way) {
+        case Way::corners: pulled_.draw(session, number(session), panel, draft_, widgets); break;
+        case Way::ready: ready_.draw(session, panel, widgets, commands); break;
+        case Way::file: other_file_.draw(session, panel, widgets); break;
+        default: entered = draw_typed_piece(session, number(session), panel, draft_, widgets); break;
+    }
+    draw_foot(session, card.foot, entered, widgets, commands);
 }
 
 }  // namespace boughwork

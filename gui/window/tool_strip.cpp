@@ -2,7 +2,9 @@
 #include "gui/window/tool_strip.h"
 
 #include <algorithm>
+#include <cstddef>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 
 namespace boughwork {
@@ -10,14 +12,43 @@ namespace {
 
 /// The actions that fit what is chosen; the strip shows them in this order.
 std::vector<Action> actions_for(const Session& session) {
+    using enum Action;
     if (const auto piece = session.chosen_piece()) {
-        std::vector<Action> actions{Action::next_span, Action::next_side, Action::mirror_image, Action::take_down};
-        if (!find_hung(session.plan(), *piece)) actions.back() = Action::throw_away;
-        return actions;
+        if (find_hung(session.plan(), *piece))
+            return {next_span, next_side, mirror_image, take_down, change_piece, copy_piece, mirrored_copy, throw_away};
+        return {next_span, change_piece, copy_piece, mirrored_copy, throw_away};
     }
-    if (session.chosen_branch())
-        return {Action::add_bend, Action::remove_bend, Action::remove_branch, Action::add_branch};
-    return {Action::add_branch};
+    if (session.chosen_branch()) return {add_bend, remove_bend, remove_branch, add_branch};
+    return {add_branch};
+}
+
+/// A button's width: as wide as its words, or as narrow as they can be in two lines of small letters.
+struct Width {
+    double wide = 0;
+    double narrow = 0;
+};
+
+Width width_of(const std::string& words, const Widgets& widgets) {
+    const Lettering& lettering = widgets.lettering();
+    const double small = lettering.width_px(words, Face::small);
+    double narrowest = small;
+    for (std::size_t blank = words.find(' '); blank != std::string::npos; blank = words.find(' ', blank + 1)) {
+        const double first = lettering.width_px(words.substr(0, blank), Face::small);
+        const double second = lettering.width_px(words.substr(blank + 1), Face::small);
+        narrowest = std::min(narrowest, std::max(first, second));
+    }
+    const double target = widgets.px(palette::target_px);
+    return {std::max(lettering.width_px(words, Face::body) + widgets.px(32), widgets.px(72)),
+            std::max(narrowest + widgets.px(22), target)};
+}
+
+Width sum_of(const std::vector<Width>& widths, double gap) {
+    Width sum;
+    for (const Width& width : widths) {
+        sum.wide += width.wide + gap;
+        sum.narrow += width.narrow + gap;
+    }
+    return sum;
 }
 
 std::string hint_for(const Session& session) {
@@ -29,7 +60,39 @@ std::string hint_for(const Session& session) {
 
 }  // namespace
 
-void draw_tool_strip(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
+double ToolStrip::draw_actions(const Session& session, const PixelBox& strip, Widgets& widgets, Commands& commands) {
+    const double gap = widgets.px(8);
+    std::vector<Action> actions = actions_for(session);
+    const auto widths_of = [&](const std::vector<Action>& shown) {
+        std::vector<Width> widths;
+        for (const Action action : shown) widths.push_back(width_of(say(row_of(action).name), widgets));
+        return widths;
+    };
+    PixelBox box = strip;
+    const bool all_fit = sum_of(widths_of(actions), gap).narrow <= strip.width + gap;
+    if (all_fit) more_ = false;
+    if (!all_fit) {
+        const auto half = actions.begin() + static_cast<std::ptrdiff_t>(actions.size() / 2);
+        actions = more_ ? std::vector<Action>(half, actions.end()) : std::vector<Action>(actions.begin(), half);
+        box.width -= widgets.px(72) + gap;
+    }
+    // Where not all have their words in one line, all give way alike.
+    const std::vector<Width> widths = widths_of(actions);
+    const Width sum = sum_of(widths, gap);
+    const double spare = sum.wide > sum.narrow ? (box.width + gap - sum.narrow) / (sum.wide - sum.narrow) : 1;
+    const double wide = std::clamp(spare, 0.0, 1.0);
+    for (std::size_t i = 0; i < actions.size(); ++i) {
+        box.width = widths[i].narrow + wide * (widths[i].wide - widths[i].narrow);
+        command_button(session, widgets, commands, actions[i], box);
+        box.x += box.width + gap;
+    }
+    if (all_fit) return box.x;
+    box.width = widgets.px(72);
+    if (widgets.button("more", more_ ? say("back") : say("more"), box)) more_ = !more_;
+    return box.x + box.width + gap;
+}
+
+void ToolStrip::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     const double gap = widgets.px(8);
     const double target = widgets.px(palette::target_px);
     PixelBox box = layout.strip;
@@ -47,22 +110,7 @@ void draw_tool_strip(const Session& session, const Layout& layout, Widgets& widg
     zoom.width = all_width;
     command_button(session, widgets, commands, Action::show_all, zoom);
 
-    // What can be done: from the left. The words decide how wide a button is; in a narrow window
-    // all give way alike.
-    const std::vector<Action> actions = actions_for(session);
-    std::vector<double> widths;
-    double sum = gap * static_cast<double>(actions.size());
-    for (const Action action : actions) {
-        const double words = widgets.lettering().width_px(row_of(action).name, Face::body);
-        widths.push_back(std::max(words + widgets.px(32), widgets.px(72)));
-        sum += widths.back();
-    }
-    const double shrink = std::min(1.0, (room_end - box.x) / sum);
-    for (std::size_t i = 0; i < actions.size(); ++i) {
-        box.width = widths[i] * shrink;
-        command_button(session, widgets, commands, actions[i], box);
-        box.x += box.width + gap * shrink;
-    }
+    box.x = draw_actions(session, {box.x, box.y, room_end - box.x, box.height}, widgets, commands);
 
     const double room = room_end - box.x - gap;
     if (room < widgets.px(60)) return;

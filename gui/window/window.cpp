@@ -14,7 +14,6 @@
 #include "gui/window/referee_panel.h"
 #include "gui/window/score_panel.h"
 #include "gui/window/style.h"
-#include "gui/window/tool_strip.h"
 
 namespace boughwork {
 namespace {
@@ -29,6 +28,17 @@ void begin_sheet(const char* name, const Layout& layout, ImGuiWindowFlags more) 
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
                      ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoScrollWithMouse |
                      more);
+}
+
+/// Its direction, y up; nothing for any other key.
+std::optional<Vec2> arrow_of(SDL_Keycode key) {
+    switch (key) {
+        case SDLK_LEFT: return Vec2{-1, 0};
+        case SDLK_RIGHT: return Vec2{1, 0};
+        case SDLK_UP: return Vec2{0, 1};
+        case SDLK_DOWN: return Vec2{0, -1};
+        default: return std::nullopt;
+    }
 }
 
 }  // namespace
@@ -120,7 +130,7 @@ void Window::draw_projector() {
 void Window::draw_tree_page() {
     draw_clock(session_, layout_.clock, widgets_, commands_);
     tree_panel_.draw(session_, layout_, widgets_, commands_);
-    draw_tool_strip(session_, layout_, widgets_, commands_);
+    tool_strip_.draw(session_, layout_, widgets_, commands_);
     draw_score(session_, layout_, widgets_);
     envelope_panel_.draw(session_, layout_, widgets_, commands_);
     draw_referee(session_, layout_, widgets_, commands_);
@@ -162,6 +172,8 @@ void Window::follow_key(const KeyPress& press) {
     if (ImGui::GetIO().WantTextInput) return;
     const bool presses = press.key == SDLK_RETURN || press.key == SDLK_KP_ENTER || press.key == SDLK_SPACE;
     if (presses && widgets_.keys_in_use() && widgets_.press_focused()) return;
+    if (const auto arrow = arrow_of(press.key); arrow && dialog && dialogs_.follow_arrow(*arrow))
+        return widgets_.use_keys(true);
     const bool above = dialog || top_bar_.menu_open();
     if (above || session_.page() != Page::tree) {
         const double page = layout_.page.height / 2;
@@ -173,6 +185,10 @@ void Window::follow_key(const KeyPress& press) {
             case SDLK_PAGEDOWN: return widgets_.scroll_by_keys(page);
             default: break;
         }
+    }
+    if (session_.dialog() == Dialog::tour) {
+        if (press.key == SDLK_RIGHT) commands_.push_back(Press{Action::next_stop});
+        if (press.key == SDLK_LEFT) commands_.push_back(Press{Action::stop_before});
     }
     if (above) return;
     if (const auto action = action_of(press)) {

@@ -15,6 +15,7 @@
 #include "gui/window/input.h"
 #include "gui/window/lesson_page.h"
 #include "gui/window/screen.h"
+#include "gui/window/tool_strip.h"
 #include "gui/window/top_bar.h"
 #include "gui/window/tree_panel.h"
 #include "gui/window/widgets.h"
@@ -76,6 +77,7 @@ private:
 
     TopBar top_bar_;
     TreePanel tree_panel_;
+    ToolStrip tool_strip_;
     EnvelopePanel envelope_panel_;
     CardsPanel cards_panel_;
     BuiltPage built_page_;

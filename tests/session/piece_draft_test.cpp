@@ -15,7 +15,7 @@ namespace {
 PieceDraft typed(Way way, const std::array<std::string, 3>& words) {
     PieceDraft draft = new_draft({});
     draft.way = way;
-    const std::vector<Field> fields = fields_of(way);
+    const std::vector<PieceField> fields = fields_of(way);
     for (std::size_t i = 0; i < 3; ++i) draft.text(fields[i]) = words[i];
     return draft;
 }
@@ -43,7 +43,7 @@ TEST_CASE("each typed way makes the triangle that its three fields say") {
 }
 
 TEST_CASE("what stands in the way is told: the first field that cannot be read, or why there is none") {
-    CHECK(first_empty(typed(Way::angle_between, {"3", " ", ""})) == Field::angle_between);
+    CHECK(first_empty(typed(Way::angle_between, {"3", " ", ""})) == PieceField::angle_between);
     CHECK_FALSE(first_empty(typed(Way::angle_between, {"3", "x", "y"})));
     CHECK(triangles_of(typed(Way::angle_between, {"3", "x", "y"}), {}).problem().found == "\"x\" is not an angle.");
     CHECK_FALSE(triangles_of(typed(Way::three_sides, {"9", "4", "5"}), {}));
@@ -63,7 +63,7 @@ TEST_CASE("of two triangles the chosen one is made") {
     CHECK(chosen_triangle(draft, {}) == triangle_mm(70, 80, 50));
     draft.choice = 1;
     CHECK(chosen_triangle(draft, {}) == triangle_mm(70, 80, 30));
-    draft.text(Field::angle_opposite) = "30";  // only one now: 7 and 8 stay, the choice is kept for later
+    draft.text(PieceField::angle_opposite) = "30";  // only one now: 7 and 8 stay, the choice is kept for later
     CHECK(chosen_triangle(draft, {}));
 }
 
@@ -73,12 +73,12 @@ TEST_CASE("a triangle comes along from one way to the next") {
     CHECK(made(draft) == std::vector{triangle_mm(80, 60, 50)});
     draft.pulled = with_sides(draft.pulled, triangle_mm(80, 55, 50));
     draft = turned_to(draft, Way::three_sides, {});
-    CHECK(draft.text(Field::side_2) == "5.5");
+    CHECK(draft.text(PieceField::side_2) == "5.5");
     CHECK(made(draft) == std::vector{triangle_mm(80, 55, 50)});
     // What was typed and makes none stays typed.
-    draft.text(Field::side_1) = "80";
+    draft.text(PieceField::side_1) = "80";
     draft = turned_to(turned_to(draft, Way::two_angles, {}), Way::three_sides, {});
-    CHECK(draft.text(Field::side_1) == "80");
+    CHECK(draft.text(PieceField::side_1) == "80");
 }
 
 TEST_CASE("a piece is changed under its number; where it hangs, it goes on hanging by that side") {

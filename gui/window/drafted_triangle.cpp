@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/drafted_triangle.h"
+
+#include <algorithm>
+
+#include "engine/words/say.h"
+#include "gui/picture/palette.h"
+#include "gui/picture/piece_card.h"
+#include "gui/window/envelope_panel.h"
+#include "rules/description.h"
+#include "rules/measure.h"
+#include "rules/told.h"
+
+namespace boughwork {
+namespace {
+
+constexpr double name_off_side_px = 17;
+constexpr double name_off_corner_px = 18;
+constexpr double room_for_names_px = 34;
+
+/// A piece that nobody has answered anything about.
+bool told(const Session& session, Mathematics what, const Shape& shape) {
+    return is_told(session.scene(), what, Piece{.shape = shape});
+}
+
+}  // namespace
+
+PieceReport report_of_draft(const Session& session, const Shape& shape, PieceNumber number) {
+    PieceReport report{.number = number, .measures = measure(shape, session.scene().challenge)};
+    if (!told(session, Mathematics::kinds, shape)) report.measures.kinds.reset();
+    return report;
+}
+
+DraftWords words_on_draft(const Session& session, const Shape& shape) {
+    if (!told(session, Mathematics::kinds, shape)) return {};
+    const Measures measures = measure(shape, session.scene().challenge);
+    const Description description = describe(shape, measures, session.scene().challenge);
+    DraftWords words{.name = description.name};
+    if (measures.kinds && measures.kinds->close_call) words.notes = say("A close call: nearly a right angle.");
+    for (const std::string& note : description.notes) words.notes += (words.notes.empty() ? "" : " ") + note + ".";
+    return words;
+}
+
+std::string sides_of_draft(const Session& session, const Shape& shape) {
+    if (!told(session, Mathematics::lengths, shape)) return "";
+    return sides_in_words(report_of_draft(session, shape, {}), session.scene().challenge);
+}
+
+void draw_part_names(const std::vector<Vec2>& corners, const PartNames& names, const PixelBox& box, Widgets& widgets) {
+    const Vec2 middle = (1.0 / 3) * (corners[0] + corners[1] + corners[2]);
+    const auto write = [&](Vec2 at, const std::string& words) {
+        const double half = widgets.lettering().width_px(words, Face::small) / 2;
+        const double edge = half + widgets.px(4);
+        at.x = std::clamp(at.x, box.x + edge, std::max(box.x + edge, box.x + box.width - edge));
+        widgets.write(at, words, Face::small, palette::ink, TextAlign::centre);
+    };
+    for (std::size_t i = 0; i < 3; ++i) {
+        const Vec2 from = corners[i];
+        const Vec2 to = corners[(i + 1) % 3];
+        Vec2 out = unit(quarter_turned_ccw(to - from));
+        if (dot(out, middle - from) > 0) out = -out;
+        // Words are wider than they are high: beside a steep side they stand farther off.
+        const double half = widgets.lettering().width_px(names.sides[i], Face::small) / 2;
+        const double off = widgets.px(name_off_side_px) + std::abs(out.x) * std::max(0.0, half - widgets.px(6));
+        write(0.5 * (from + to) + off * out, names.sides[i]);
+        write(from + widgets.px(name_off_corner_px) * unit(from - middle), names.corners[i]);
+    }
+}
+
+void draw_drafted(const Session& session, const Triangle& triangle, PieceNumber number, const PartNames& names,
+                  const std::string& note, const PixelBox& box, Widgets& widgets) {
+    const DraftWords words = words_on_draft(session, triangle);
+    const double line = widgets.lettering().line_px(Face::small);
+    const double name_height = widgets.lettering().line_px(Face::body);
+    const double words_height = name_height + 5 * line;
+    const PixelBox picture{box.x, box.y, box.width, box.height - words_height};
+    const std::vector<Vec2> corners = corners_within(triangle, picture, widgets.px(room_for_names_px));
+    const PieceReport report = report_of_draft(session, triangle, number);
+    widgets.draw(piece_drawn(triangle, report, corners, picture, widgets.scale()));
+    draw_part_names(corners, names, picture, widgets);
+
+    const double middle = box.x + box.width / 2;
+    const double room = box.width - widgets.px(24);
+    double top = picture.y + picture.height;
+    const auto write = [&](const std::string& said, Face face, double height) {
+        if (said.empty()) return;
+        widgets.write({middle, top + height / 2}, widgets.fitted(said, face, room), face, palette::ink,
+                      TextAlign::centre);
+        top += height;
+    };
+    write(words.name, Face::body, name_height);
+    write(sides_of_draft(session, triangle), Face::small, line);
+    std::string notes = note;
+    if (!words.notes.empty()) notes += (notes.empty() ? "" : " ") + words.notes;
+    widgets.write_lines({box.x + widgets.px(12), top + line / 4, room, 4 * line}, notes, Face::small,
+                        palette::quiet_text);
+}
+
+void draw_sample(const PartNames& names, const PixelBox& box, Widgets& widgets) {
+    const Triangle sample{{length_from_mm(80), length_from_mm(70), length_from_mm(60)}};
+    const std::vector<Vec2> corners = corners_within(sample, box, widgets.px(room_for_names_px), 3 * widgets.scale());
+    widgets.draw({Stroke{corners, palette::quiet_text, 1.5 * widgets.scale(), true}});
+    draw_part_names(corners, names, box, widgets);
+}
+
+}  // namespace boughwork
