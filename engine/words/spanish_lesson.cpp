@@ -68,7 +68,6 @@ Chapter spanish_lesson() {
         {"{0} points, {1} count", "{0} puntos, cuentan {1}"},
         {"tour of the rules", "paseo por las reglas"},
         {"projector", "proyector"},
-        {"back", "volver"},
         {"the lesson is over", "la clase ha terminado"},
         {"the lesson goes on", "la clase sigue"},
         {"What was kept back is shown now.", "Lo que se guardaba ya se ve."},
@@ -83,6 +82,7 @@ Chapter spanish_lesson() {
         {"next rule", "regla siguiente"},
         {"the rule before", "regla anterior"},
         {"{0} of {1}", "{0} de {1}"},
+        {"How many points? You add them up.", "¿Cuántos puntos? Súmalos tú."},
 
         // The built tree.
         {"plan says", "el plan dice"},

@@ -156,8 +156,8 @@ struct Pan {
 struct CloseDialog {};
 
 using Command =
-    std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass, TakeChallenge,
-                 BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
+    std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass,
+                 TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",
 /// "down", "escape", "delete", "tab", "space", "enter", "+", "-", "F1"; empty: none.

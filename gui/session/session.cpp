@@ -55,6 +55,15 @@ void Session::look_again(std::optional<PieceNumber> about) {
     verdict_.look_at(scene(), about, held_.has_value());
 }
 
+bool Session::fix_is_told() const {
+    switch (scene().challenge.shown.fixes) {
+        case Shows::always: return true;
+        case Shows::after_an_answer: return scene().lesson.over || tries_.tried(*finding());
+        case Shows::after_the_lesson: return scene().lesson.over;
+    }
+    return true;
+}
+
 bool Session::wish(const std::vector<Edit>& edits, std::string label) {
     drop_hold();
     if (edits.empty()) return true;
@@ -68,6 +77,7 @@ bool Session::wish(const std::vector<Edit>& edits, std::string label) {
     const bool same_tree = result->current == document_.scene().current &&
                            current_plan(*result).tree.branches.size() == plan().tree.branches.size();
     if (!same_tree && !chosen_piece()) chosen_ = {};
+    tries_.note(report(), plan(), current_plan(*result));
     document_.record(std::move(result).value(), std::move(label), chosen_piece());
     look_again();
     return true;
@@ -104,6 +114,7 @@ void Session::let_go() {
     if (!held_) return;
     if (preview_) {
         const std::vector<Edit> edits = wishes_of(document_.scene(), *held_);
+        tries_.note(held_->before, current_plan(document_.scene()), current_plan(*preview_));
         document_.record(*preview_, edits.empty() ? "" : in_words(edits.front()), chosen_piece());
         preview_.reset();
     }

@@ -14,6 +14,7 @@
 #include "gui/session/document.h"
 #include "gui/session/holding.h"
 #include "gui/session/lesson_clock.h"
+#include "gui/session/tries.h"
 #include "gui/session/verdict.h"
 
 namespace boughwork {
@@ -66,7 +67,8 @@ public:
     // What the referee says. Findings are those of report(), in order.
     const Finding* finding() const { return verdict_.finding(); }
     std::size_t finding_index() const { return verdict_.index(); }
-    const std::optional<Remedy>& finding_remedy() const { return verdict_.remedy(); }
+    /// What would put it right, when there is such a move and the challenge lets it be told.
+    const Remedy* finding_remedy() const { return verdict_.remedy() && fix_is_told() ? &*verdict_.remedy() : nullptr; }
     bool lens() const { return lens_ && finding(); }
     std::optional<std::size_t> pointed_line() const { return pointed_line_; }
 
@@ -109,6 +111,7 @@ private:
     struct Performer;  // one overload for each Command, in performer.cpp
     friend struct Performer;
 
+    bool fix_is_told() const;
     bool wish(const std::vector<Edit>& edits, std::string label = "");
     void choose(const Picked& what);
     void travel(bool back);
@@ -152,6 +155,7 @@ private:
     std::optional<Held> held_;
     Picked chosen_;
     Verdict verdict_;
+    Tries tries_;
     bool lens_ = false;
     std::optional<std::size_t> pointed_line_;
     std::optional<Problem> problem_;

@@ -7,6 +7,7 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
 #include "gui/picture/report_words.h"
+#include "gui/picture/told_report.h"
 
 namespace boughwork {
 namespace {
@@ -78,8 +79,10 @@ void EnvelopePanel::draw_card(const Session& session, const PieceReport& piece, 
     const double words_height = widgets.px(26);
     const PixelBox picture = inset({box.x, box.y, box.width, box.height - words_height}, widgets.px(8));
     const Piece& made = *find_piece(session.scene(), piece.number);
-    widgets.draw(piece_card(made.shape, piece, picture, widgets.scale(), px_per_mm_on_cards * widgets.scale()));
+    widgets.draw(piece_card(made.shape, as_told(session.scene(), made, piece), picture, widgets.scale(),
+                            px_per_mm_on_cards * widgets.scale()));
     const double pad = widgets.px(12);
+    if (!is_told(session.scene(), Mathematics::lengths, made)) return;
     const std::string sides =
         widgets.fitted(sides_in_words(piece, session.scene().challenge), Face::small, box.width - 2 * pad);
     widgets.write({box.x + box.width - pad, box.y + box.height - words_height / 2}, sides, Face::small, palette::ink,

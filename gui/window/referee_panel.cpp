@@ -70,7 +70,7 @@ double draw_buttons(const Session& session, const PixelBox& box, Widgets& widget
     };
     const std::string count = std::to_string(session.report().findings.size());
     place(Action::next_finding, "next " + std::to_string(session.finding_index() + 1) + " of " + count, Tone::quiet);
-    if (const auto& remedy = session.finding_remedy(); remedy && !session.projector())
+    if (const Remedy* remedy = session.finding_remedy(); remedy && !session.projector())
         place(Action::fix_finding, fix_words(*session.finding(), *remedy), Tone::strong);
     place(Action::show_finding, session.lens() ? "hide" : "show", Tone::quiet);
     return button.x;

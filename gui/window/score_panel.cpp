@@ -3,7 +3,9 @@
 
 #include <algorithm>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
+#include "rules/told.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -22,11 +24,17 @@ void draw_score(const Session& session, const Layout& layout, Widgets& widgets) 
     const auto waiting = number_of(PieceState::in_the_envelope);
 
     const double left = box.x + widgets.px(18);
-    const std::string score = number_in_words(session.report().score);
-    widgets.write({left, box.y + widgets.px(36)}, score, Face::heading, palette::ink);
-    const double after = left + widgets.lettering().width_px(score, Face::heading) + widgets.px(12);
-    widgets.write({after, box.y + widgets.px(40)}, session.report().score == 1 ? "point" : "points", Face::large,
-                  palette::ink);
+    if (is_told(session.scene(), Mathematics::points, session.plan())) {
+        const std::string score = number_in_words(session.report().score);
+        widgets.write({left, box.y + widgets.px(36)}, score, Face::heading, palette::ink);
+        const double after = left + widgets.lettering().width_px(score, Face::heading) + widgets.px(12);
+        widgets.write({after, box.y + widgets.px(40)}, session.report().score == 1 ? "point" : "points", Face::large,
+                      palette::ink);
+    } else {
+        widgets.write_within(say("How many points? You add them up."),
+                             {left, box.y + widgets.px(10), box.width - widgets.px(24), widgets.px(48)},
+                             TextAlign::left, palette::ink);
+    }
 
     const std::string first = counted(count, "piece counts", "pieces count") + ", " + std::to_string(not_counting) +
                               (not_counting == 1 ? " does not," : " do not,");

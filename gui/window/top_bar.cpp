@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "gui/picture/palette.h"
+#include "rules/told.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -21,7 +22,8 @@ constexpr PageTab pages[] = {{Page::tree, Action::tree_page},
 
 std::string tab_words(const Session& session, const Plan& plan) {
     const auto score = session.scores().find(plan.name);
-    return score == session.scores().end() ? plan.name : plan.name + " · " + number_in_words(score->second);
+    const bool told = is_told(session.scene(), Mathematics::points, plan);
+    return score == session.scores().end() || !told ? plan.name : plan.name + " · " + number_in_words(score->second);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "gui/picture/piece_marks.h"
 #include "gui/picture/plan_picture.h"
 #include "gui/picture/squared_paper.h"
+#include "gui/picture/told_report.h"
 #include "gui/window/pointed_pieces.h"
 
 namespace boughwork {
@@ -96,10 +97,11 @@ void draw_piece_in_hand(const Session& session, const Layout& layout, Widgets& w
     const auto* picked = std::get_if<PickedPiece>(&held->what);
     const PieceReport* report = picked ? find_piece(session.report(), picked->piece) : nullptr;
     if (!report) return;
-    const Shape& shape = find_piece(session.scene(), picked->piece)->shape;
+    const Piece& piece = *find_piece(session.scene(), picked->piece);
+    const Shape& shape = piece.shape;
     std::vector<Vec2> corners;
     for (const Vec2 corner : corners_mm(shape, held->pose)) corners.push_back(to_px(session.camera(), corner));
-    PieceLook look = look_of(shape, *report, corners);
+    PieceLook look = look_of(shape, as_told(session.scene(), piece, *report), corners);
     look.standing = Standing::counts;  // nothing is judged in the hand
     std::vector<Mark> marks;
     draw_body(marks, look, widgets.scale());
