@@ -27,14 +27,14 @@ int how_many(const Report& report, Matches matches) {
 /// "8 of 10 hung pieces count".
 Effect counting(const Report& report) {
     const int hung = how_many(report, is_hung);
-    if (hung == 0) return {say("no piece hangs yet"), {}};
+    if (hung == 0) return {};
     const int counts = how_many(report, [](const PieceReport& p) { return p.state == PieceState::counts; });
     return {say("{0} of {1} hung pieces count", {std::to_string(counts), std::to_string(hung)}), {}};
 }
 
 /// How many pieces break one of the rules, in a phrase with a slot for it.
 Effect breaking(const Report& report, const char* words, std::initializer_list<Rule> rules) {
-    if (how_many(report, is_hung) == 0) return {say("no piece hangs yet"), {}};
+    if (how_many(report, is_hung) == 0) return {};
     const int broken = how_many(report, [&](const PieceReport& piece) {
         return std::any_of(rules.begin(), rules.end(), [&](Rule rule) {
             return std::find(piece.broken.begin(), piece.broken.end(), rule) != piece.broken.end();
@@ -44,7 +44,7 @@ Effect breaking(const Report& report, const char* words, std::initializer_list<R
 }
 
 Effect too_near(const Report& report) {
-    if (how_many(report, is_hung) == 0) return {say("no piece hangs yet"), {}};
+    if (how_many(report, is_hung) == 0) return {};
     const auto pairs = std::count_if(report.findings.begin(), report.findings.end(), [](const Finding& finding) {
         return finding.rule == Rule::overlap || finding.rule == Rule::touching;
     });
@@ -84,7 +84,7 @@ Effect measured(const Judged& now) {
                     {std::to_string(piece.number.value), sides, symbol_of(now.scene.challenge.units)}),
                 {}};
     }
-    return now.report.pieces.empty() ? Effect{say("no piece is made yet"), {}} : kept_back();
+    return now.report.pieces.empty() ? Effect{} : kept_back();
 }
 
 bool all_told(const Judged& now, Mathematics what) {
@@ -146,7 +146,7 @@ Effect effect_of(Setting setting, const Judged& now) {
         case Setting::isosceles: return isosceles(now);
         case Setting::hand_lengths: return by_hand(now);
         case Setting::depth:
-            return breaking(report, phrase("not hanging right: {0}"),
+            return breaking(report, phrase("hanging wrongly: {0}"),
                             {Rule::too_deep, Rule::runs_past_the_end, Rule::over_a_branch, Rule::not_by_a_whole_side,
                              Rule::held_by_nothing});
         case Setting::holds: return breaking(report, phrase("cut off: {0}"), {Rule::cut_off});

@@ -54,8 +54,12 @@ bool something_chosen(const Session& s) { return s.held() || !std::holds_alterna
 bool finding_there(const Session& s) { return on_tree(s) && s.finding(); }
 bool fix_there(const Session& s) { return on_tree(s) && !s.held() && s.finding_remedy(); }
 bool more_findings(const Session& s) { return on_tree(s) && s.report().findings.size() > 1; }
-bool sealed(const Session& s) { return !s.held() && s.scene().challenge.sealed; }
-bool not_sealed(const Session& s) { return !s.held() && !s.scene().challenge.sealed; }
+
+/// What concerns the challenge needs it in sight.
+bool on_challenge(const Session& s) { return s.page() == Page::challenge; }
+bool sealed(const Session& s) { return on_challenge(s) && s.scene().challenge.sealed; }
+bool not_sealed(const Session& s) { return on_challenge(s) && !s.scene().challenge.sealed; }
+
 bool more_plans(const Session& s) { return !s.held() && s.scene().plans.size() > 1; }
 
 }  // namespace
@@ -157,28 +161,33 @@ const std::vector<CommandRow>& command_table() {
         {zoom_out, "farther", {"-"}, "Shows everything smaller.", on_tree},
         {show_all, "show all", {"0"}, "Shows the whole tree.", on_tree},
 
+        {save_for_class,
+         phrase("save for the class"),
+         {"k"},
+         phrase("Saves the challenge, sealed, with this tree and no pieces, as a file for the class."),
+         on_challenge},
+        {take_challenge,
+         phrase("take from a file"),
+         {"k", false, true},
+         phrase("Takes the challenge of another file for this plan."),
+         not_sealed},
+        {seal_challenge,
+         phrase("seal it"),
+         {"x"},
+         phrase("Seals the challenge: it is shown and cannot be changed."),
+         not_sealed},
+        {break_seal,
+         phrase("break the seal"),
+         {"x", false, true},
+         phrase("Asks whether the challenge may be changed again."),
+         sealed},
+
         {undo, "undo", {"z", true}, "Takes back the last change.", can_undo},
         {redo, "redo", {"y", true}, "Makes the change again that was taken back.", can_redo, {"z", true, true}},
         {save, "save", {"s", true}, "Saves to the file.", always},
         {save_as, "save as", {"s", true, true}, "Saves under another name.", hand_is_empty},
         {open, "open", {"o", true}, "Opens a file.", hand_is_empty},
         {new_tree, "new tree", {"n", true}, "Starts a new tree.", hand_is_empty},
-        {save_for_class,
-         phrase("save for the class"),
-         {},
-         phrase("Saves the challenge, sealed, with this tree and no pieces, as a file for the class."),
-         hand_is_empty},
-        {take_challenge,
-         phrase("take from a file"),
-         {},
-         phrase("Takes the challenge of another file for this plan."),
-         not_sealed},
-        {seal_challenge,
-         phrase("seal it"),
-         {},
-         phrase("Seals the challenge: it is shown and cannot be changed."),
-         not_sealed},
-        {break_seal, phrase("break the seal"), {}, phrase("Asks whether the challenge may be changed again."), sealed},
         {help, "help", {"F1"}, "Shows all keys.", always},
     };
     return table;

@@ -125,12 +125,14 @@ void draw_score(const SectionTools& tools) {
                                                    {ScoreBy::perimeter, "perimeter", phrase("perimeter")},
                                                    {ScoreBy::area, "area", phrase("area")}},
                       score.by);
-    tools.form.choose("point unit",
-                      std::vector<Option<std::optional<Unit>>>{{std::nullopt, "as shown", phrase("unit that is shown")},
-                                                               {Unit::mm, "mm", "mm"},
-                                                               {Unit::cm, "cm", "cm"},
-                                                               {Unit::in, "inch", phrase("inch")}},
-                      score.unit);
+    tools.form.setting(say("The unit of one point:"));
+    tools.form.choose(
+        "point unit",
+        std::vector<Option<std::optional<Unit>>>{{std::nullopt, "as shown", phrase("as lengths are shown")},
+                                                 {Unit::mm, "mm", "mm"},
+                                                 {Unit::cm, "cm", "cm"},
+                                                 {Unit::in, "inch", phrase("inch")}},
+        score.unit);
     for (std::size_t i = 0; i < challenge.score.bonuses.size(); ++i) {
         const std::string name = "bonus " + std::to_string(i + 1);
         const bool open = tools.open_item == i;

@@ -59,7 +59,7 @@ void draw_step(const SectionTools& tools) {
     if (const auto pressed = tools.form.choices_row("step", choices, holds)) step = steps[*pressed];
 
     tools.form.word(say("another:"));
-    const auto typed = tools.form.typed("another step", holds ? "" : step_words(step), say("such as 2 mm"), 180);
+    const auto typed = tools.form.typed("another step", holds ? "" : step_words(step), say("such as 2 mm"));
     if (!typed) return;
     const Result<Step> read = parse_step(*typed, tools.wanted.units);
     if (!read) return tools.form.refuse("another step", read.problem());
@@ -73,8 +73,7 @@ void draw_tolerance(const SectionTools& tools) {
     const Unit unit = tools.wanted.units == Unit::in ? Unit::in : Unit::mm;
     tools.setting(Setting::tolerance);
     tools.form.word(say("how near:"));
-    const auto typed =
-        tools.form.typed("tolerance", length_words(length_from_mm(tools.wanted.tolerance_mm), unit), "", 132);
+    const auto typed = tools.form.typed("tolerance", length_words(length_from_mm(tools.wanted.tolerance_mm), unit), "");
     if (!typed) return;
     // What is a number and no length, such as 0, the session refuses with its own reason.
     const Result<Length> length = parse_length(*typed, unit);

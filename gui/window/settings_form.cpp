@@ -12,8 +12,7 @@
 namespace boughwork {
 namespace {
 
-constexpr double number_width_px = 120;
-constexpr double length_width_px = 132;
+constexpr double text_width_px = 420;
 constexpr double most_lines = 6;
 
 bool is_blank(const std::string& typed) { return typed.find_first_not_of(" \t") == std::string::npos; }
@@ -54,7 +53,7 @@ void SettingsForm::setting(const std::string& says, const Effect& now) {
     top_ += gap;
     const double now_left = column_.width * 0.64;
     const bool alone = now.says.empty();
-    top_ += line(says, now, alone ? column_.width : now_left - gap, now_left, column_.width - now_left) + gap;
+    top_ += line(says, now, alone ? column_.width : now_left - 2 * gap, now_left, column_.width - now_left) + gap;
 }
 
 SettingsForm::Pressed SettingsForm::item(const std::string& label, const std::string& says, const Effect& now,
@@ -78,7 +77,7 @@ SettingsForm::Pressed SettingsForm::item(const std::string& label, const std::st
     }
     const double start = top_;
     top_ += widgets_.px(9);
-    const double height = line(says, now, now_left - gap, now_left, buttons - now_left - gap) + widgets_.px(9);
+    const double height = line(says, now, now_left - 2 * gap, now_left, buttons - now_left - gap) + widgets_.px(9);
     top_ = start + std::max(box.height, height) + gap;
     return pressed;
 }
@@ -128,8 +127,9 @@ bool SettingsForm::button(const std::string& label, const std::string& words, To
 }
 
 std::optional<std::string> SettingsForm::typed(const std::string& label, const std::string& value,
-                                               const std::string& when_empty, double width_px) {
-    const PixelBox box = place(width_px);
+                                               const std::string& when_empty, double least_design_px) {
+    const double words = widgets_.lettering().width_px(when_empty, Face::body) + widgets_.px(28);
+    const PixelBox box = place(std::max(widgets_.px(least_design_px), words));
     row_fields_.push_back(label);
     return fields_.draw(widgets_, {label, value, when_empty, possible_}, box);
 }
@@ -156,7 +156,7 @@ void SettingsForm::count(const std::string& label, int& value) {
 }
 
 void SettingsForm::number(const std::string& label, double& value) {
-    const auto entered = typed(label, typed_number(value), "", widgets_.px(number_width_px));
+    const auto entered = typed(label, typed_number(value), "");
     if (!entered) return;
     const Result<double> read = parse_number(*entered);
     if (!read) return refuse(label, read.problem());
@@ -181,7 +181,7 @@ void SettingsForm::length(const std::string& label, std::optional<Length>& value
 }
 
 void SettingsForm::text(const std::string& label, std::string& value, const std::string& when_empty) {
-    if (auto entered = typed(label, value, when_empty, std::min(column_.width, widgets_.px(420)))) {
+    if (auto entered = typed(label, value, when_empty, text_width_px)) {
         value = std::move(*entered);
         changed(label);
     }

@@ -59,9 +59,9 @@ public:
     void number(const std::string& label, double& value);
     void length(const std::string& label, std::optional<Length>& value, Unit unit, const std::string& when_empty);
     void text(const std::string& label, std::string& value, const std::string& when_empty);
-    /// What was typed, to be read by the caller; see refuse().
+    /// What was typed, to be read by the caller; see refuse(). As wide as `when_empty` needs, and at least that.
     std::optional<std::string> typed(const std::string& label, const std::string& value, const std::string& when_empty,
-                                     double width_px);
+                                     double least_design_px = 120);
     void refuse(const std::string& label, Problem problem) { fields_.refuse(label, std::move(problem)); }
     void changed(const std::string& label) { changed_by_ = label; }
     void end_row();

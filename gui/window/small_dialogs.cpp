@@ -73,10 +73,11 @@ void draw_replace_dialog(const Session& session, const Layout& layout, Widgets& 
 
 void draw_break_seal_dialog(const Session&, const Layout& layout, Widgets& widgets, Commands& commands) {
     const DialogCard card = draw_dialog_card(layout, widgets, say("Break the seal?"), 600, 280);
-    widgets.write_lines(card.inside,
-                        say("This is the class's challenge. With the seal broken it can be changed, and the "
-                            "fingerprint will tell that this plan was made under another one."),
-                        Face::body, palette::ink);
+    widgets.write_lines(
+        card.inside,
+        say("This is the class's challenge. With the seal broken it can be changed. Once it is changed, its "
+            "fingerprint is another one: that tells."),
+        Face::body, palette::ink);
     Foot foot(card.foot, widgets);
     if (foot.button(phrase("break it"))) commands.push_back(BreakSeal{});
     if (foot.button(phrase("keep the seal"), Tone::strong)) commands.push_back(CloseDialog{});

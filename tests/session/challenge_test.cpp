@@ -18,6 +18,7 @@ struct TeachersTable : FairTable {
     TeachersTable() {
         wish(SetChallenge{little_fair()});
         hang(1, 60);
+        press(Action::challenge_page);
     }
     const Challenge& challenge() const { return session.scene().challenge; }
     Scene in_file(const std::string& path) const {
