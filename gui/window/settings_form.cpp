@@ -135,9 +135,7 @@ std::optional<std::string> SettingsForm::typed(const std::string& label, const s
 }
 
 void SettingsForm::count(const std::string& label, std::optional<int>& value, const std::string& when_empty) {
-    const double width =
-        std::max(widgets_.px(number_width_px), widgets_.lettering().width_px(when_empty, Face::body) + widgets_.px(28));
-    const auto entered = typed(label, value ? std::to_string(*value) : "", when_empty, width);
+    const auto entered = typed(label, value ? std::to_string(*value) : "", when_empty);
     if (!entered) return;
     if (is_blank(*entered) && !when_empty.empty()) {
         value.reset();
@@ -166,9 +164,7 @@ void SettingsForm::number(const std::string& label, double& value) {
 
 void SettingsForm::length(const std::string& label, std::optional<Length>& value, Unit unit,
                           const std::string& when_empty) {
-    const double width =
-        std::max(widgets_.px(length_width_px), widgets_.lettering().width_px(when_empty, Face::body) + widgets_.px(28));
-    const auto entered = typed(label, value ? length_words(*value, unit) : "", when_empty, width);
+    const auto entered = typed(label, value ? length_words(*value, unit) : "", when_empty);
     if (!entered) return;
     if (is_blank(*entered) && !when_empty.empty()) {
         value.reset();
