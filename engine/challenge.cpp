@@ -7,6 +7,7 @@
 
 #include "engine/limits.h"
 #include "engine/utf8.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -58,28 +59,32 @@ struct CanBeRewarded {
 
 Result<Done> possible(const Challenge& challenge) {
     const Limits& limits = challenge.limits;
-    if (!is_utf8(challenge.name)) return impossible("The name is no text in UTF-8.", "Write it anew.");
+    if (!is_utf8(challenge.name)) return impossible(say("The name is no text in UTF-8."), say("Write it anew."));
     if (!can_be(challenge.step))
-        return impossible("A step must be from 0.001 mm to 1000000 mm.", "Choose another step.");
+        return impossible(say("A step must be from 0.001 mm to 1000000 mm."), say("Choose another step."));
     if (!(challenge.tolerance_mm > 0) || !within_limits(challenge.tolerance_mm))
-        return impossible("The tolerance must be more than 0 mm.", "Write what paper and scissors are good to: 1 mm.");
+        return impossible(say("The tolerance must be more than 0 mm."),
+                          say("Write what paper and scissors are good to: 1 mm."));
     if (!is_from_to(challenge.right_within_deg, 0, 90))
-        return impossible("That is no difference from a right angle.", "Write from 0 to 90 degrees.");
-    if (!is_count(challenge.depth_limit, 1)) return impossible("A chain has at least one piece.", "Write 1 or more.");
+        return impossible(say("That is no difference from a right angle."), say("Write from 0 to 90 degrees."));
+    if (!is_count(challenge.depth_limit, 1))
+        return impossible(say("A chain has at least one piece."), say("Write 1 or more."));
     if (!can_be(limits.pieces) || !can_be(limits.pieces_per_branch) || !can_be(limits.branches) || !can_be(limits.side))
-        return impossible("The least is more than the most, or one of the two is no such number.",
-                          "Write the smaller number first.");
+        return impossible(say("The least is more than the most, or one of the two is no such number."),
+                          say("Write the smaller number first."));
     if (!is_count(limits.sheets) || !is_paper(limits.least_height))
-        return impossible("One of the limits is no such number.", "Write a smaller one.");
+        return impossible(say("One of the limits is no such number."), say("Write a smaller one."));
     if (challenge.criteria.size() > most_asked || challenge.score.bonuses.size() > most_asked)
-        return impossible("There are too many of them.", "Take one out first.");
+        return impossible(say("There are too many of them."), say("Take one out first."));
     const bool all_asked = std::all_of(challenge.criteria.begin(), challenge.criteria.end(),
                                        [](const Criterion& c) { return std::visit(CanBeAsked{}, c.asks); });
-    if (!all_asked) return impossible("One of the criteria asks for no such number.", "Write another number.");
+    if (!all_asked)
+        return impossible(say("One of the criteria asks for no such number."), say("Write another number."));
     for (const Bonus& bonus : challenge.score.bonuses) {
         if (!std::visit(CanBeRewarded{challenge.criteria.size()}, bonus.for_what))
-            return impossible("A bonus rewards what is not there.", "Take the bonus out first.");
-        if (!within_limits(bonus.points)) return impossible("That is too many points.", "Write a smaller number.");
+            return impossible(say("A bonus rewards what is not there."), say("Take the bonus out first."));
+        if (!within_limits(bonus.points))
+            return impossible(say("That is too many points."), say("Write a smaller number."));
     }
     return Done{};
 }

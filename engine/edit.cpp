@@ -7,6 +7,7 @@
 #include "engine/edit_checks.h"
 #include "engine/edit_of_the_class.h"
 #include "engine/limits.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -38,7 +39,8 @@ Result<Scene> carried_out(Scene scene, const AddPiece& wish) {
     if (const Result<Done> can = check_text(wish.note); !can) return can.problem();
     if (const Result<Done> can = check_room(scene.pieces.size(), most_listed); !can) return can.problem();
     const PieceNumber number = next_number(scene);
-    if (number.value > greatest_count) return cannot("There is no higher number for a piece.", "Start a new tree.");
+    if (number.value > greatest_count)
+        return cannot(say("There is no higher number for a piece."), say("Start a new tree."));
     scene.pieces.push_back({.number = number, .shape = wish.shape, .note = wish.note});
     return scene;
 }
@@ -89,7 +91,8 @@ Result<Scene> carried_out(Scene scene, const MoveTogether& wish) {
     Plan& plan = current_plan_in(scene);
     for (const PieceNumber number : wish.pieces)
         if (!find_hung(plan, number))
-            return cannot("Piece " + std::to_string(number.value) + " lies in the envelope.", "Hang it first.");
+            return cannot(say("Piece {0} lies in the envelope.", {std::to_string(number.value)}),
+                          say("Hang it first."));
     for (Hung& hung : plan.hung) {
         if (!is_among(wish.pieces, hung.piece)) continue;
         hung.pose.at_mm = hung.pose.at_mm + wish.move_mm;
@@ -105,7 +108,7 @@ Result<Scene> carried_out(Scene scene, const AddBranch& wish) {
     if (branch.name.empty()) branch.name = free_branch_name(tree);
     if (const Result<Done> can = check_name(branch.name); !can) return can.problem();
     if (branch_in(scene, branch.name))
-        return cannot("There is a branch " + branch.name + " already.", "Choose another name.");
+        return cannot(say("There is a branch {0} already.", {branch.name}), say("Choose another name."));
     if (const Result<Done> can = check(branch, scene.challenge.tolerance_mm); !can) return can.problem();
     tree.branches.push_back(std::move(branch));
     return scene;
@@ -175,7 +178,8 @@ Result<Scene> carried_out(Scene scene, const RenamePlan& wish) {
 }
 
 Result<Scene> carried_out(Scene scene, const RemovePlan&) {
-    if (scene.plans.size() == 1) return cannot("This is the last plan of the file.", "Add another one first.");
+    if (scene.plans.size() == 1)
+        return cannot(say("This is the last plan of the file."), say("Add another one first."));
     const auto gone = scene.plans.begin() + (&current_plan_in(scene) - scene.plans.data());
     const auto next = scene.plans.erase(gone);
     scene.current = next == scene.plans.end() ? scene.plans.back().name : next->name;

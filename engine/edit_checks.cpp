@@ -9,13 +9,16 @@
 #include "engine/geometry/tree_shape.h"
 #include "engine/limits.h"
 #include "engine/utf8.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
 
-Problem too_large() { return cannot("That is more than a kilometre.", "Make it smaller, or bring it nearer."); }
+Problem too_large() {
+    return cannot(say("That is more than a kilometre."), say("Make it smaller, or bring it nearer."));
+}
 /// A name that is no text cannot be shown, and nothing bears it.
-std::string shown(const std::string& name) { return is_utf8(name) ? name : "of that name"; }
+std::string shown(const std::string& name) { return is_utf8(name) ? name : say("of that name"); }
 
 bool all_within_limits(const Shape& shape) {
     if (const auto* triangle = std::get_if<Triangle>(&shape))
@@ -29,39 +32,40 @@ bool all_within_limits(const Shape& shape) {
 }  // namespace
 
 Problem cannot(std::string found, std::string to_do) {
-    return {.found = std::move(found), .kept = "The plan stays as it was.", .to_do = std::move(to_do)};
+    return {.found = std::move(found), .kept = say("The plan stays as it was."), .to_do = std::move(to_do)};
 }
 
 Problem no_piece(PieceNumber number) {
-    return cannot("There is no piece " + std::to_string(number.value) + ".", "Choose another piece.");
+    return cannot(say("There is no piece {0}.", {std::to_string(number.value)}), say("Choose another piece."));
 }
 Problem no_branch(const std::string& name) {
-    return cannot("There is no branch " + shown(name) + ".", "Choose another branch.");
+    return cannot(say("There is no branch {0}.", {shown(name)}), say("Choose another branch."));
 }
 Problem no_plan(const std::string& name) {
-    return cannot("There is no plan " + shown(name) + ".", "Choose another plan.");
+    return cannot(say("There is no plan {0}.", {shown(name)}), say("Choose another plan."));
 }
 
 Result<Done> check_text(const std::string& text) {
-    if (!is_utf8(text)) return cannot("That is no text in UTF-8.", "Write it anew.");
+    if (!is_utf8(text)) return cannot(say("That is no text in UTF-8."), say("Write it anew."));
     return Done{};
 }
 
 Result<Done> check_name(const std::string& name) {
     const auto is_control = [](char c) { return (c >= 0 && c < ' ') || c == '\x7F'; };
-    if (name.find_first_not_of(' ') == std::string::npos) return cannot("There is no name yet.", "Write one.");
+    if (name.find_first_not_of(' ') == std::string::npos)
+        return cannot(say("There is no name yet."), say("Write one."));
     if (std::any_of(name.begin(), name.end(), is_control))
-        return cannot("A name is one line of letters and signs.", "Write another name.");
+        return cannot(say("A name is one line of letters and signs."), say("Write another name."));
     return check_text(name);
 }
 
 Result<Done> check_room(std::size_t listed, std::size_t most) {
-    if (listed >= most) return cannot("There are too many of them.", "Take one out first.");
+    if (listed >= most) return cannot(say("There are too many of them."), say("Take one out first."));
     return Done{};
 }
 
 Result<Done> check_new_plan_name(const Scene& scene, const std::string& name) {
-    if (find_plan(scene, name)) return cannot("There is a plan " + name + " already.", "Choose another name.");
+    if (find_plan(scene, name)) return cannot(say("There is a plan {0} already.", {name}), say("Choose another name."));
     return check_name(name);
 }
 
@@ -73,7 +77,8 @@ Result<Done> check(const Shape& shape) {
 
 Result<Done> check(const Pose& pose) {
     if (!within_limits(pose.at_mm)) return too_large();
-    if (!(std::abs(pose.turn_ccw_deg) <= greatest_turn_deg)) return cannot("That is too many turns.", "Turn it less.");
+    if (!(std::abs(pose.turn_ccw_deg) <= greatest_turn_deg))
+        return cannot(say("That is too many turns."), say("Turn it less."));
     return Done{};
 }
 
@@ -89,7 +94,7 @@ Result<Done> check(const Branch& branch, double tolerance_mm) {
 Result<Done> check(const Trunk& trunk) {
     const double sizes[] = {trunk.height_mm, trunk.base_width_mm, trunk.top_width_mm};
     for (const double size : sizes) {
-        if (!(size > 0)) return cannot("The trunk would be nothing.", "Give it a height and two widths.");
+        if (!(size > 0)) return cannot(say("The trunk would be nothing."), say("Give it a height and two widths."));
         if (!within_limits(size)) return too_large();
     }
     if (!within_limits(trunk.x_mm)) return too_large();

@@ -8,6 +8,7 @@
 #include "engine/edit_checks.h"
 #include "engine/geometry/shape.h"
 #include "engine/limits.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -19,15 +20,16 @@ bool is_paper(const std::optional<Length>& length) {
 Result<Done> check(const HandMeasured& by_hand, const Shape& shape) {
     const std::size_t sides = by_hand.sides.size();
     if (sides != 0 && sides != corner_count(shape))
-        return cannot("The piece has " + std::to_string(corner_count(shape)) + " sides.", "Measure each of them.");
+        return cannot(say("The piece has {0} sides.", {std::to_string(corner_count(shape))}),
+                      say("Measure each of them."));
     if (!std::all_of(by_hand.sides.begin(), by_hand.sides.end(), is_paper))
-        return cannot("No side is as long as that.", "Look at the ruler again.");
+        return cannot(say("No side is as long as that."), say("Look at the ruler again."));
     return check_text(by_hand.by);
 }
 
 Result<Done> check(const Answers& answers) {
     if (!is_paper(answers.perimeter) || (answers.points && !within_limits(*answers.points)))
-        return cannot("That is no such number.", "Work it out again.");
+        return cannot(say("That is no such number."), say("Work it out again."));
     return Done{};
 }
 
@@ -39,13 +41,14 @@ Result<Done> check(const Lesson& lesson) {
     for (const Phase& phase : lesson.phases) {
         if (const Result<Done> can = check_text(phase.name); !can) return can;
         if (phase.minutes < 1 || phase.minutes > most_minutes)
-            return cannot("A phase lasts from 1 to " + std::to_string(most_minutes) + " minutes.",
-                          "Write another number.");
+            return cannot(say("A phase lasts from 1 to {0} minutes.", {std::to_string(most_minutes)}),
+                          say("Write another number."));
     }
-    if (lesson.phases.size() > most_phases) return cannot("There are too many phases.", "Take one out first.");
+    if (lesson.phases.size() > most_phases)
+        return cannot(say("There are too many phases."), say("Take one out first."));
     const bool there = lesson.phase >= 0 && static_cast<std::size_t>(lesson.phase) <= lesson.phases.size();
     if (!there || lesson.spent_s < 0 || lesson.spent_s > greatest_count)
-        return cannot("There is no such phase.", "Choose another one.");
+        return cannot(say("There is no such phase."), say("Choose another one."));
     return Done{};
 }
 
@@ -57,7 +60,7 @@ Challenge opened(Challenge challenge) {
 
 std::string free_bell_name(const Scene& scene) {
     for (int i = 1;; ++i) {
-        std::string name = "Bell " + std::to_string(i);
+        std::string name = say("Bell {0}", {std::to_string(i)});
         if (std::none_of(scene.bells.begin(), scene.bells.end(), [&](const Bell& b) { return b.name == name; }))
             return name;
     }
@@ -98,14 +101,14 @@ Result<Scene> carried_out(Scene scene, const SetAnswers& wish) {
 
 Result<Scene> carried_out(Scene scene, const SetChallenge& wish) {
     if (scene.challenge.sealed && opened(wish.challenge) != opened(scene.challenge))
-        return cannot("The challenge is sealed.", "Break the seal first, if it is yours to break.");
+        return cannot(say("The challenge is sealed."), say("Break the seal first, if it is yours to break."));
     if (const Result<Done> can = possible(wish.challenge); !can)
         return cannot(can.problem().found, can.problem().to_do);
     for (const Plan& plan : scene.plans)
         for (const Branch& branch : plan.tree.branches)
             if (const Result<Done> can = check(branch, wish.challenge.tolerance_mm); !can)
-                return cannot("With that tolerance branch " + branch.name + " of " + plan.name + " can't be.",
-                              "Straighten the branch first, or choose another tolerance.");
+                return cannot(say("With that tolerance branch {0} of {1} can't be.", {branch.name, plan.name}),
+                              say("Straighten the branch first, or choose another tolerance."));
     scene.challenge = wish.challenge;
     return scene;
 }
@@ -147,7 +150,7 @@ Result<Scene> carried_out(Scene scene, const RingBell& wish) {
     for (const Plan& plan : scene.plans) {
         const auto* scored =
             find_in(wish.plans, [&](const RingBell::Scored& entry) { return entry.plan == plan.name; });
-        if (!scored || !within_limits(scored->score)) return cannot("A plan has no score.", "Ring again.");
+        if (!scored || !within_limits(scored->score)) return cannot(say("A plan has no score."), say("Ring again."));
         scene.bells.back().plans.push_back({.plan = plan, .score = scored->score, .counting = scored->counting});
     }
     return scene;

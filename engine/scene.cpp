@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
@@ -44,7 +46,7 @@ Scene for_the_class(const Scene& scene) {
 
 Scene new_scene() {
     Scene scene;
-    scene.title = "New tree";
+    scene.title = say("New tree");
     scene.plans.push_back({.name = scene.current});
     return scene;
 }

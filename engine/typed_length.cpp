@@ -7,6 +7,8 @@
 #include <optional>
 #include <string_view>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
@@ -129,25 +131,28 @@ const char* symbol_of(Unit unit) {
 
 Result<Length> parse_length(const std::string& text, Unit default_unit) {
     Typed typed(text);
-    if (typed.at_end()) return problem("There is no length yet.", "Type a number, such as 7.5.");
+    if (typed.at_end()) return problem(say("There is no length yet."), say("Type a number, such as 7.5."));
     const std::optional<Fraction> number = take_number(typed);
     const Unit unit = take_unit(typed, default_unit);
     if (!number || !typed.at_end())
-        return problem("\"" + text + "\" is not a length.",
-                       default_unit == Unit::in ? "Type a number, such as 2 1/2." : "Type a number, such as 7.5.");
-    if (number->numerator == 0) return problem("A side must be longer than 0.", "Type a longer one.");
+        return problem(say("\"{0}\" is not a length.", {text}), default_unit == Unit::in
+                                                                    ? say("Type a number, such as 2 1/2.")
+                                                                    : say("Type a number, such as 7.5."));
+    if (number->numerator == 0) return problem(say("A side must be longer than 0."), say("Type a longer one."));
 
     const std::int64_t unit_half_um = length_of(unit).half_um;
     if (number->numerator / number->denominator > longest_half_um / unit_half_um)
-        return problem("\"" + text + "\" is too long.", "Type at most 1 kilometre.");
+        return problem(say("\"{0}\" is too long.", {text}), say("Type at most 1 kilometre."));
     // Reduced first: then the product is exact if and only if what is left of the denominator divides the unit.
     const std::int64_t shared = std::gcd(number->numerator, number->denominator);
     const std::int64_t denominator = number->denominator / shared;
     if (unit_half_um % denominator != 0)
-        return problem("\"" + text + "\" is finer than scissors can cut.",
-                       unit == Unit::in ? "Use halves, quarters, eighths or sixteenths." : "Use fewer decimals.");
+        return problem(
+            say("\"{0}\" is finer than scissors can cut.", {text}),
+            unit == Unit::in ? say("Use halves, quarters, eighths or sixteenths.") : say("Use fewer decimals."));
     const Length length{number->numerator / shared * (unit_half_um / denominator)};
-    if (length.half_um > longest_half_um) return problem("\"" + text + "\" is too long.", "Type at most 1 kilometre.");
+    if (length.half_um > longest_half_um)
+        return problem(say("\"{0}\" is too long.", {text}), say("Type at most 1 kilometre."));
     return length;
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // With a command: the console. Without one, or with a file alone: the window.
 
+#include <cstdlib>
 #include <iostream>
 #include <string>
 
 #include "engine/storage/files.h"
+#include "engine/words/say.h"
 #include "gui/console/console.h"
 #include "gui/freed_memory.h"
 #ifdef BOUGHWORK_WINDOW
@@ -29,10 +31,18 @@ bool is_file_alone(int argc, char** argv) {
 }
 #endif
 
+/// The locale of messages, as POSIX finds it: the first of these that is not empty.
+std::string locale_of_messages() {
+    for (const char* variable : {"LC_ALL", "LC_MESSAGES", "LANG"})
+        if (const char* value = std::getenv(variable); value && *value) return value;
+    return "";
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     boughwork::keep_freed_memory();
+    boughwork::speak(boughwork::language_of(locale_of_messages()));
 #ifdef BOUGHWORK_WINDOW
     if (argc <= 1) return boughwork::run_window("", example());
     if (is_file_alone(argc, argv)) return boughwork::run_window(argv[1], "");

@@ -7,6 +7,7 @@
 #include <string>
 #include <unordered_set>
 
+#include "engine/words/say.h"
 #include "rules/measure.h"
 #include "rules/tally.h"
 #include "rules/wording.h"
@@ -25,34 +26,50 @@ Pieces counting_pieces(const Report& report) {
 
 bool asks_something(const Range<int>& range) { return range.most || range.least.value_or(0) > 0; }
 
-/// "at least 2", "at most 5", "2 to 5", "exactly 3".
-std::string in_words(const Range<int>& range) {
-    const int least = range.least.value_or(0);
-    if (!range.most) return "at least " + std::to_string(least);
-    if (least == *range.most) return "exactly " + std::to_string(least);
-    if (least <= 0) return "at most " + std::to_string(*range.most);
-    return std::to_string(least) + " to " + std::to_string(*range.most);
-}
-
-/// What is counted, as one and as several: "piece that counts", "pieces that count".
+/// The phrases for what is counted. {0}: how many there should be, {1}: the branch, {2}: how many there are.
 struct Counted {
-    std::string one;
-    std::string several;
+    const char* one;
+    const char* several;
+    const char* allowed;
+    const char* needed;
 };
 
-ChallengeLine range_line(std::string about, const Counted& what, const Range<int>& range, long long have) {
+ChallengeLine range_line(std::string about, const Counted& what, const Range<int>& range, long long have,
+                         const std::string& branch = "") {
     const int least = range.least.value_or(0);
     const bool too_few = have < least;
     const bool too_many = range.most && have > *range.most;
     const bool by_most = too_many || least <= 0;
-    const int last_named = range.most.value_or(least);
     return {.about = std::move(about),
-            .asks = in_words(range) + " " + (last_named == 1 ? what.one : what.several),
+            .asks = ranged(range, what.one, what.several, branch),
             .met = !too_many && !too_few,
             .have = static_cast<double>(have),
             .need = static_cast<double>(by_most ? range.most.value_or(0) : least),
-            .says = what.several + ": " + std::to_string(have) + "; " + in_words(range) +
-                    (range.most && !too_few ? " allowed" : " needed")};
+            .says = say(range.most && !too_few ? what.allowed : what.needed,
+                        {in_words(range), branch, std::to_string(have)})};
+}
+
+/// The phrases for a share. `says`: {0} of a kind {1} of {2}, {3} would do.
+struct ShareWords {
+    const char* asks;
+    const char* says;
+    const char* none_yet;
+};
+
+const ShareWords& words_for(const KindShare& asked) {
+    constexpr const char* none_at_least = phrase("{0}: no triangle counts yet; at least {1}%");
+    constexpr const char* none_at_most = phrase("{0}: no triangle counts yet; at most {1}%");
+    static constexpr ShareWords least{phrase("at least {0}% {1}, by number"), phrase("{0}: {1} of {2}; {3} needed"),
+                                      none_at_least};
+    static constexpr ShareWords least_points{phrase("at least {0}% {1}, by points"),
+                                             phrase("{0}: {1} of {2} points; {3} needed"), none_at_least};
+    static constexpr ShareWords most{phrase("at most {0}% {1}, by number"),
+                                     phrase("{0}: {1} of {2}; at most {3} allowed"), none_at_most};
+    static constexpr ShareWords most_points{phrase("at most {0}% {1}, by points"),
+                                            phrase("{0}: {1} of {2} points; at most {3} allowed"), none_at_most};
+    const bool by_points = asked.of == ShareOf::points;
+    if (asked.at_most) return by_points ? most_points : most;
+    return by_points ? least_points : least;
 }
 
 /// One line for each kind of criterion.
@@ -94,17 +111,19 @@ struct CriterionLine {
                 seen.insert(likeness(piece.shape, told.measures, scene.challenge.step));
         }
         const auto have = static_cast<long long>(seen.size());
-        return line("at least " + counted(asked.pieces, "piece", "pieces, no two alike"), have >= asked.pieces,
-                    static_cast<double>(have), asked.pieces,
-                    "no two alike: " + std::to_string(have) + "; " + std::to_string(asked.pieces) + " needed");
+        return line(counted(asked.pieces, phrase("at least {0} piece"), phrase("at least {0} pieces, no two alike")),
+                    have >= asked.pieces, static_cast<double>(have), asked.pieces,
+                    say("no two alike: {0}; {1} needed", {std::to_string(have), std::to_string(asked.pieces)}));
     }
 
     ChallengeLine operator()(const KindAppears& asked) const {
         const auto have = static_cast<long long>(of_kind(asked.kind).size());
-        const std::string kind = name_of(asked.kind);
-        return line("at least " + counted(asked.at_least, kind + " triangle", kind + " triangles"),
-                    have >= asked.at_least, static_cast<double>(have), asked.at_least,
-                    kind + ": " + std::to_string(have) + "; " + std::to_string(asked.at_least) + " needed");
+        const std::string needed = std::to_string(asked.at_least);
+        const std::string asks = asked.at_least == 1
+                                     ? say("at least {0} {1} triangle", {needed, said(asked.kind)})
+                                     : say("at least {0} {1}", {needed, triangles_in_words(asked.kind)});
+        return line(asks, have >= asked.at_least, static_cast<double>(have), asked.at_least,
+                    say("{0}: {1}; {2} needed", {said(asked.kind), std::to_string(have), needed}));
     }
 
     ChallengeLine operator()(const KindShare& asked) const {
@@ -127,17 +146,13 @@ struct CriterionLine {
         };
         const double have_shown = shown(have);
         const double need_shown = shown(would_do);
-        const std::string kind = name_of(asked.kind);
-        const std::string per_cent = number_in_words(asked.percent) + "%";
-        const std::string bound = asked.at_most ? "at most " : "at least ";
-        const std::string what = by_points ? " points" : "";
-        const std::string needed = asked.at_most ? "at most " + number_in_words(need_shown) + " allowed"
-                                                 : number_in_words(need_shown) + " needed";
-        return line(bound + per_cent + " " + kind + " triangles" + (by_points ? ", by points" : ", by number"), met,
-                    have_shown, need_shown,
-                    all == 0 ? kind + ": no triangle counts yet; " + bound + per_cent
-                             : kind + ": " + number_in_words(have_shown) + " of " + number_in_words(shown(all)) + what +
-                                   "; " + needed);
+        const ShareWords& words = words_for(asked);
+        const std::string kind = said(asked.kind);
+        const std::string per_cent = number_in_words(asked.percent);
+        return line(say(words.asks, {per_cent, triangles_in_words(asked.kind)}), met, have_shown, need_shown,
+                    all == 0 ? say(words.none_yet, {kind, per_cent})
+                             : say(words.says, {kind, number_in_words(have_shown), number_in_words(shown(all)),
+                                                number_in_words(need_shown)}));
     }
 };
 
@@ -148,30 +163,38 @@ std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan,
     const Pieces counting = counting_pieces(report);
     std::vector<ChallengeLine> lines;
     if (asks_something(limits.pieces))
-        lines.push_back(range_line("pieces", {"piece that counts", "pieces that count"}, limits.pieces,
-                                   static_cast<long long>(counting.size())));
+        lines.push_back(
+            range_line("pieces",
+                       {phrase("{0} piece that counts"), phrase("{0} pieces that count"),
+                        phrase("pieces that count: {2}; {0} allowed"), phrase("pieces that count: {2}; {0} needed")},
+                       limits.pieces, static_cast<long long>(counting.size())));
     if (asks_something(limits.branches))
-        lines.push_back(range_line("branches", {"branch", "branches"}, limits.branches,
-                                   static_cast<long long>(plan.tree.branches.size())));
+        lines.push_back(range_line("branches",
+                                   {phrase("{0} branch"), phrase("{0} branches"), phrase("branches: {2}; {0} allowed"),
+                                    phrase("branches: {2}; {0} needed")},
+                                   limits.branches, static_cast<long long>(plan.tree.branches.size())));
     if (asks_something(limits.pieces_per_branch)) {
         for (std::size_t b = 0; b < plan.tree.branches.size(); ++b) {
             const std::string& name = plan.tree.branches[b].name;
             const auto have = std::count_if(counting.begin(), counting.end(), [&](const PieceReport* p) {
                 return p->hangs_from && p->hangs_from->branch == b;
             });
-            lines.push_back(range_line("pieces_per_branch/" + name,
-                                       {"piece on branch " + name, "pieces on branch " + name},
-                                       limits.pieces_per_branch, have));
+            lines.push_back(range_line(
+                "pieces_per_branch/" + name,
+                {phrase("{0} piece on branch {1}"), phrase("{0} pieces on branch {1}"),
+                 phrase("pieces on branch {1}: {2}; {0} allowed"), phrase("pieces on branch {1}: {2}; {0} needed")},
+                limits.pieces_per_branch, have, name));
         }
     }
     if (limits.sheets)
         lines.push_back(
             {.about = "sheets",
-             .asks = "at most " + counted(*limits.sheets, "sheet", "sheets") + " of paper",
+             .asks =
+                 counted(*limits.sheets, phrase("at most {0} sheet of paper"), phrase("at most {0} sheets of paper")),
              .met = std::nullopt,
              .have = 0,
              .need = static_cast<double>(*limits.sheets),
-             .says = "sheets of paper: not counted yet; at most " + std::to_string(*limits.sheets) + " allowed"});
+             .says = say("sheets of paper: not counted yet; at most {0} allowed", {std::to_string(*limits.sheets)})});
     for (std::size_t i = 0; i < scene.challenge.criteria.size(); ++i)
         lines.push_back(std::visit(CriterionLine{scene, report, counting, "criteria/" + std::to_string(i)},
                                    scene.challenge.criteria[i].asks));

@@ -3,10 +3,10 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 #include <string>
 
-#include "rules/tree_rules.h"
-#include "rules/wording.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -39,21 +39,28 @@ void cut_off_chains(const Arrangement& a, const std::vector<Hanging>& hanging, s
         counts[i] = false;
         const PieceNumber holder = *hanging[i].support->piece;
         findings.push_back(about(a, i, Rule::cut_off, links[i],
-                                 capitalised(in_words(a.number(i))) + " hangs from " + in_words(holder) +
-                                     ", which does not count; here only a piece that counts can hold another."));
+                                 say("Piece {0} hangs from piece {1}, which does not count; here only a piece that "
+                                     "counts can hold another.",
+                                     {std::to_string(a.number(i).value), std::to_string(holder.value)})));
     }
 }
 
-/// In number order, those of `pieces` past `most`.
-void over_the_limit(const Arrangement& a, const std::vector<std::size_t>& pieces, int most, const std::string& where,
-                    std::vector<bool>& counts, std::vector<Finding>& findings) {
+/// In number order, those of `pieces` past `most`: on a branch, or in all.
+void over_the_limit(const Arrangement& a, const std::vector<std::size_t>& pieces, int most,
+                    std::optional<std::size_t> branch, std::vector<bool>& counts, std::vector<Finding>& findings) {
+    const char* in_all = most == 1 ? phrase("At most {0} piece counts in all, and piece {1} would be number {2}.")
+                                   : phrase("At most {0} pieces count in all, and piece {1} would be number {2}.");
+    const char* on_branch = most == 1
+                                ? phrase("At most {0} piece counts on branch {3}, and piece {1} would be number {2}.")
+                                : phrase("At most {0} pieces count on branch {3}, and piece {1} would be number {2}.");
     int place = 0;
     for (const std::size_t i : pieces) {
         if (!counts[i] || ++place <= most) continue;
         counts[i] = false;
-        findings.push_back(about(a, i, Rule::over_the_limit, place - most,
-                                 "At most " + counted(most, "piece counts ", "pieces count ") + where + ", and " +
-                                     in_words(a.number(i)) + " would be number " + std::to_string(place) + "."));
+        findings.push_back(about(
+            a, i, Rule::over_the_limit, place - most,
+            say(branch ? on_branch : in_all, {std::to_string(most), std::to_string(a.number(i).value),
+                                              std::to_string(place), branch ? a.tree->branches[*branch].name : ""})));
     }
 }
 
@@ -77,10 +84,9 @@ std::vector<Finding> counting_findings(const Arrangement& a, const std::vector<H
         if (hanging[i].support) on_branch[hanging[i].support->branch].push_back(i);
     if (challenge.limits.pieces_per_branch.most)
         for (std::size_t b = 0; b < on_branch.size(); ++b)
-            over_the_limit(a, on_branch[b], *challenge.limits.pieces_per_branch.most, "on " + branch_in_words(a, b),
-                           counts, findings);
+            over_the_limit(a, on_branch[b], *challenge.limits.pieces_per_branch.most, b, counts, findings);
     if (challenge.limits.pieces.most)
-        over_the_limit(a, in_all, *challenge.limits.pieces.most, "in all", counts, findings);
+        over_the_limit(a, in_all, *challenge.limits.pieces.most, std::nullopt, counts, findings);
     cut_off_by_holds();
     return findings;
 }

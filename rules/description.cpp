@@ -8,7 +8,9 @@
 
 #include "engine/geometry/shape.h"
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/measure.h"
+#include "rules/wording.h"
 
 namespace boughwork {
 namespace {
@@ -22,12 +24,13 @@ bool is_regular(const std::vector<std::int64_t>& sides, const std::vector<double
 }
 
 std::string polygon_name(std::size_t corners, bool regular) {
-    if (corners == 4 && regular) return "square";
-    static const std::array<const char*, 9> names{"quadrilateral", "pentagon", "hexagon",    "heptagon", "octagon",
-                                                  "nonagon",       "decagon",  "hendecagon", "dodecagon"};
+    if (corners == 4 && regular) return say("square");
+    static constexpr std::array<const char*, 9> names{
+        phrase("quadrilateral"), phrase("pentagon"), phrase("hexagon"),    phrase("heptagon"), phrase("octagon"),
+        phrase("nonagon"),       phrase("decagon"),  phrase("hendecagon"), phrase("dodecagon")};
     const std::string name =
-        corners - 4 < names.size() ? names[corners - 4] : std::to_string(corners) + "-sided polygon";
-    return regular ? "regular " + name : name;
+        corners - 4 < names.size() ? say(names[corners - 4]) : say("{0}-sided polygon", {std::to_string(corners)});
+    return regular ? say("regular {0}", {name}) : name;
 }
 
 std::vector<std::string> notes_on(const Shape& shape, const Measures& m, const Challenge& challenge) {
@@ -37,14 +40,14 @@ std::vector<std::string> notes_on(const Shape& shape, const Measures& m, const C
     for (std::size_t i = 0; i < n; ++i)
         if (squared_distance(shape, i, (i + 1) % n) * step.denominator * step.denominator <
             step.numerator * step.numerator)
-            notes.push_back("side " + std::to_string(i + 1) + " is shorter than one step of the ruler");
+            notes.push_back(say("side {0} is shorter than one step of the ruler", {std::to_string(i + 1)}));
     if (!m.kinds) return notes;
 
     Triangle rounded;
     for (std::size_t i = 0; i < 3; ++i)
         rounded.sides[i] = {m.sides_in_steps[i] * static_cast<std::int64_t>(step.numerator)};
     if (!possible(rounded) || kind_by_angles(rounded, challenge.right_within_deg) != m.kinds->by_angles)
-        notes.push_back("rounded sides can't make this triangle");
+        notes.push_back(say("rounded sides can't make this triangle"));
     return notes;
 }
 
@@ -54,9 +57,9 @@ Description describe(const Shape& shape, const Measures& measures, const Challen
     Description told;
     for (const double angle : angles_rad(shape)) told.angles_deg.push_back(angle * degrees_per_radian);
     if (measures.kinds)
-        told.name = std::string(name_of(measures.kinds->by_sides)) + ", " + name_of(measures.kinds->by_angles);
+        told.name = said(measures.kinds->by_sides) + ", " + said(measures.kinds->by_angles);
     else if (std::holds_alternative<Cone>(shape))
-        told.name = "cone";
+        told.name = say("cone");
     else
         told.name = polygon_name(told.angles_deg.size(),
                                  is_regular(measures.sides_in_steps, told.angles_deg, challenge.right_within_deg));

@@ -6,6 +6,7 @@
 #include <string>
 #include <utility>
 
+#include "engine/words/say.h"
 #include "rules/least_cover.h"
 #include "rules/wording.h"
 
@@ -48,10 +49,17 @@ std::vector<std::size_t> tangles(const std::vector<Hanging>& hanging, const std:
 
 std::string in_words(const WayOut& way) {
     const bool one = way.take_down.size() == 1;
-    std::string words = "If " + in_words(way.take_down) + (one ? " comes" : " come") + " down, ";
-    if (way.then_count.empty()) return words + "the tangle is gone.";
-    if (way.then_count.size() == 1) return words + in_words(way.then_count) + " can count.";
-    return words + "the other " + std::to_string(way.then_count.size()) + " can count.";
+    const std::string these = in_words(way.take_down);
+    if (way.then_count.empty())
+        return say(
+            one ? phrase("If {0} comes down, the tangle is gone.") : phrase("If {0} come down, the tangle is gone."),
+            {these});
+    if (way.then_count.size() == 1)
+        return say(one ? phrase("If {0} comes down, {1} can count.") : phrase("If {0} come down, {1} can count."),
+                   {these, in_words(way.then_count)});
+    return say(one ? phrase("If {0} comes down, the other {1} can count.")
+                   : phrase("If {0} come down, the other {1} can count."),
+               {these, std::to_string(way.then_count.size())});
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "engine/words/say.h"
 #include "rules/challenge_lines.h"
 #include "rules/counting.h"
 #include "rules/fault.h"
@@ -15,7 +16,6 @@
 #include "rules/size_rules.h"
 #include "rules/tally.h"
 #include "rules/tree_rules.h"
-#include "rules/wording.h"
 
 namespace boughwork {
 namespace {
@@ -26,16 +26,17 @@ std::vector<Finding> too_deep_findings(const Arrangement& a, const std::vector<H
     const int limit = *a.challenge->depth_limit;
     for (std::size_t i = 0; i < a.pieces.size(); ++i) {
         if (hanging[i].depth <= limit) continue;
-        const std::string allowed = limit == 1 ? "here pieces hang from branches only."
-                                               : "here a chain has at most " + std::to_string(limit) + " pieces.";
+        const char* says = limit == 1
+                               ? phrase("Piece {0} is number {1} in its chain; here pieces hang from branches only.")
+                               : phrase("Piece {0} is number {1} in its chain; here a chain has at most {2} pieces.");
         findings.push_back({.rule = Rule::too_deep,
                             .pieces = {a.number(i)},
                             .at_fault = {a.number(i)},
                             .amount = static_cast<double>(hanging[i].depth),
                             .unit = AmountIn::count,
                             .where_mm = {centroid(a.outline(i))},
-                            .says = capitalised(in_words(a.number(i))) + " is number " +
-                                    std::to_string(hanging[i].depth) + " in its chain; " + allowed});
+                            .says = say(says, {std::to_string(a.number(i).value), std::to_string(hanging[i].depth),
+                                               std::to_string(limit)})});
     }
     return findings;
 }

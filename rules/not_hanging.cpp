@@ -8,6 +8,7 @@
 #include <string>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/lying.h"
 #include "rules/tree_rules.h"
 #include "rules/wording.h"
@@ -39,7 +40,7 @@ private:
                 .where_mm = std::move(where),
                 .says = std::move(says)};
     }
-    std::string subject(std::size_t i) const { return capitalised(in_words(a_.number(i))); }
+    std::string name(std::size_t i) const { return std::to_string(a_.number(i).value); }
 
     const Arrangement& a_;
     const std::vector<Hanging>& hanging_;
@@ -47,38 +48,52 @@ private:
     Unit unit_;
 };
 
-/// "the left end of", "the upper end of": as seen from the support's middle.
-std::string end_in_words(const Segment& support, bool at_to) {
-    const Vec2 toward = at_to ? support.to - support.from : support.from - support.to;
-    if (std::abs(toward.x) >= std::abs(toward.y)) return toward.x < 0 ? "the left end of " : "the right end of ";
-    return toward.y < 0 ? "the lower end of " : "the upper end of ";
-}
-
-/// A support that a side runs past, and how it is called.
+/// A support that a side runs past, and what it is: a branch, or a side of a piece.
 struct Overrun {
     InLine place;
     Segment side;
     Segment support;
-    std::string name;
+    std::string branch;
+    std::string holder;
+    int holder_side = 0;
 };
+
+/// "the left end of branch b1", "the upper end of side 2 of piece 7": as seen from the support's middle.
+std::string end_in_words(const Overrun& overrun, bool at_to) {
+    const Segment& support = overrun.support;
+    const Vec2 toward = at_to ? support.to - support.from : support.from - support.to;
+    const bool level = std::abs(toward.x) >= std::abs(toward.y);
+    const bool first = level ? toward.x < 0 : toward.y < 0;
+    if (overrun.holder.empty())
+        return say(level   ? first ? phrase("the left end of branch {0}") : phrase("the right end of branch {0}")
+                     : first ? phrase("the lower end of branch {0}")
+                           : phrase("the upper end of branch {0}"),
+                   {overrun.branch});
+    return say(level   ? first ? phrase("the left end of side {0} of piece {1}")
+                               : phrase("the right end of side {0} of piece {1}")
+                 : first ? phrase("the lower end of side {0} of piece {1}")
+                       : phrase("the upper end of side {0} of piece {1}"),
+               {std::to_string(overrun.holder_side), overrun.holder});
+}
 
 std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
     const HungPiece& piece = a_.pieces[i];
     std::optional<Overrun> longest;
-    const auto try_support = [&](const Segment& support, const auto& name) {
+    const auto try_support = [&](const Segment& support, const auto& called) {
         for (std::size_t k = 0; k < piece.posed.outline.size(); ++k) {
             if (!can_hang_by(piece, k)) continue;
             const Segment s = side(piece.posed.outline, k);
             const auto place = in_line(s, support, t_);
             if (!place || !runs_past(*place, t_)) continue;
-            if (!longest || more_than_mm(place->shared_mm, longest->place.shared_mm))
-                longest = Overrun{*place, s, support, name()};
+            if (longest && !more_than_mm(place->shared_mm, longest->place.shared_mm)) continue;
+            longest = Overrun{.place = *place, .side = s, .support = support};
+            called(*longest);
         }
     };
     for (const BranchShape& branch : a_.tree_shape.branches)
         for (const Span& span : branch.spans)
             if (within_gap(piece.box, bounds({span.edge.from, span.edge.to}), t_ + hair_mm))
-                try_support(span.edge, [&] { return branch_in_words(a_, span.branch); });
+                try_support(span.edge, [&](Overrun& it) { it.branch = a_.tree->branches[span.branch].name; });
     for (const ClosePairs::Neighbour& near : a_.close_pairs.of(i)) {
         const std::size_t n = near.place;
         if (!hanging_[n].support) continue;
@@ -86,8 +101,9 @@ std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
         for (std::size_t k = 0; k < holder.outline.size(); ++k) {
             const Segment support = side(holder.outline, k);
             if (!points_down_or_sideways(outward_normal(support))) continue;
-            try_support(support, [&] {
-                return "side " + std::to_string(holder.side_number(k)) + " of " + in_words(a_.number(n));
+            try_support(support, [&](Overrun& it) {
+                it.holder = name(n);
+                it.holder_side = holder.side_number(k);
             });
         }
     }
@@ -98,8 +114,8 @@ std::optional<Finding> Judge::runs_past_the_end(std::size_t i) const {
     // The side runs against the support, so its first end lies at the support's second.
     return about(Rule::runs_past_the_end, i, past,
                  {at_to ? longest->support.to : longest->support.from, at_to ? longest->side.from : longest->side.to},
-                 subject(i) + " runs " + length_in_words(past, unit_, Rounding::up) + " past " +
-                     end_in_words(longest->support, at_to) + longest->name + "; the whole side must lie on it.");
+                 say("Piece {0} runs {1} past {2}; the whole side must lie on it.",
+                     {name(i), length_in_words(past, unit_, Rounding::up), end_in_words(*longest, at_to)}));
 }
 
 std::optional<Finding> Judge::over_a_branch(std::size_t i) const {
@@ -114,24 +130,40 @@ std::optional<Finding> Judge::over_a_branch(std::size_t i) const {
     }
     if (!deepest) return std::nullopt;
     return about(Rule::over_a_branch, i, deepest->distance_mm, {deepest->between.from, deepest->between.to},
-                 subject(i) + " lies " + length_in_words(-deepest->distance_mm, unit_, Rounding::up) + " over " +
-                     branch_in_words(a_, of) + "; it must hang below it, by a whole side.");
+                 say("Piece {0} lies {1} over {2}; it must hang below it, by a whole side.",
+                     {name(i), length_in_words(-deepest->distance_mm, unit_, Rounding::up), branch_in_words(a_, of)}));
 }
 
 /// What a piece meets without hanging from it.
 struct Meeting {
     Gap gap;
-    std::string name;
+    std::string other;
     Touch touch;
 };
+
+/// {0} the piece, {1} the other, {2} how far apart or how deep.
+const char* words_for(const Meeting& meeting, double t) {
+    const double d = meeting.gap.distance_mm;
+    if (contact(d, t) == Contact::overlapping)
+        return phrase("Piece {0} lies {2} over {1}; it must hang by a whole side.");
+    const bool apart = d > hair_mm;
+    if (!points_down_or_sideways(meeting.gap.way_out))
+        return apart ? phrase("Piece {0} is {2} from {1}, from above; it must hang by a whole side.")
+                     : phrase("Piece {0} touches {1}, from above; it must hang by a whole side.");
+    if (meeting.touch == Touch::along_a_side)
+        return apart ? phrase("Piece {0} is {2} from {1}, along part of a side; it must hang by a whole side.")
+                     : phrase("Piece {0} touches {1}, along part of a side; it must hang by a whole side.");
+    return apart ? phrase("Piece {0} is {2} from {1}, by a corner only; it must hang by a whole side.")
+                 : phrase("Piece {0} touches {1}, by a corner only; it must hang by a whole side.");
+}
 
 std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
     const Polygon& outline = a_.outline(i);
     std::optional<Meeting> nearest;
-    const auto meet = [&](const Polygon& other, const Gap& g, const auto& name) {
+    const auto meet = [&](const Polygon& other, const Gap& g, const auto& called) {
         if (contact(g.distance_mm, t_) == Contact::apart) return;
         if (nearest && g.distance_mm >= nearest->gap.distance_mm - hair_mm) return;
-        nearest = Meeting{g, name(), touch(other, outline, t_)};
+        nearest = Meeting{g, called(), touch(other, outline, t_)};
     };
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b)
         if (const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_))
@@ -144,19 +176,9 @@ std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
     if (!nearest) return std::nullopt;
 
     const double d = nearest->gap.distance_mm;
-    std::string words = subject(i);
-    if (contact(d, t_) == Contact::overlapping) {
-        words += " lies " + length_in_words(-d, unit_, Rounding::up) + " over " + nearest->name;
-    } else {
-        const bool on_top = !points_down_or_sideways(nearest->gap.way_out);
-        words += d > hair_mm ? " is " + length_in_words(d, unit_, Rounding::down) + " from " + nearest->name
-                             : " touches " + nearest->name;
-        words += on_top                                  ? ", from above"
-                 : nearest->touch == Touch::along_a_side ? ", along part of a side"
-                                                         : ", by a corner only";
-    }
+    const std::string amount = length_in_words(std::abs(d), unit_, d > 0 ? Rounding::down : Rounding::up);
     return about(Rule::not_by_a_whole_side, i, d, {nearest->gap.between.from, nearest->gap.between.to},
-                 words + "; it must hang by a whole side.");
+                 say(words_for(*nearest, t_), {name(i), nearest->other, amount}));
 }
 
 bool Judge::lies_on_piece(std::size_t i, std::size_t holder) const {
@@ -177,7 +199,7 @@ bool Judge::lies_on_piece(std::size_t i, std::size_t holder) const {
 Finding Judge::cut_off(std::size_t i, std::size_t holder, int links) const {
     Finding finding =
         about(Rule::cut_off, i, links, {centroid(a_.outline(i))},
-              subject(i) + " hangs from " + in_words(a_.number(holder)) + ", which does not hang itself.");
+              say("Piece {0} hangs from piece {1}, which does not hang itself.", {name(i), name(holder)}));
     finding.unit = AmountIn::count;
     return finding;
 }
@@ -193,10 +215,11 @@ Finding Judge::held_by_nothing(std::size_t i) const {
     }
     if (!nearest)
         return about(Rule::held_by_nothing, i, 0, {centroid(a_.outline(i))},
-                     "Nothing holds " + in_words(a_.number(i)) + "; the tree has no branch.");
-    return about(Rule::held_by_nothing, i, nearest->distance_mm, {nearest->between.from, nearest->between.to},
-                 "Nothing holds " + in_words(a_.number(i)) + "; " + branch_in_words(a_, of) + " is " +
-                     length_in_words(nearest->distance_mm, unit_, Rounding::down) + " away.");
+                     say("Nothing holds piece {0}; the tree has no branch.", {name(i)}));
+    return about(
+        Rule::held_by_nothing, i, nearest->distance_mm, {nearest->between.from, nearest->between.to},
+        say("Nothing holds piece {0}; branch {1} is {2} away.",
+            {name(i), a_.tree->branches[of].name, length_in_words(nearest->distance_mm, unit_, Rounding::down)}));
 }
 
 }  // namespace

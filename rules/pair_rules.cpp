@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -25,13 +26,36 @@ bool allowed(Touch touch, Neighbours neighbours) {
     return false;
 }
 
-std::string how_they_meet(Touch touch) {
-    switch (touch) {
-        case Touch::along_a_side: return " along a side";
-        case Touch::corner_to_corner: return " corner to corner";
-        case Touch::corner_to_side: return " by a corner";
-    }
-    return "";
+/// "Piece 7 is 0.8 mm from piece 9", with how they meet where that matters.
+std::string touch_in_words(const Arrangement& a, const Conflict& conflict) {
+    const std::string piece = std::to_string(a.number(conflict.first).value);
+    const std::string other = in_words(a.number(conflict.second));
+    const double d = conflict.gap.distance_mm;
+    const bool plain = a.challenge->neighbours == Neighbours::apart;
+    const bool along = conflict.touch == Touch::along_a_side;
+    if (d > hair_mm)
+        return say(plain   ? phrase("Piece {0} is {1} from {2}")
+                   : along ? phrase("Piece {0} is {1} from {2} along a side")
+                           : phrase("Piece {0} is {1} from {2} by a corner"),
+                   {piece, length_in_words(d, a.challenge->units, Rounding::down), other});
+    return say(plain   ? phrase("Piece {0} touches {1}")
+               : along ? phrase("Piece {0} touches {1} along a side")
+                       : phrase("Piece {0} touches {1} by a corner"),
+               {piece, other});
+}
+
+std::string in_words(const Arrangement& a, const Conflict& conflict) {
+    const Unit unit = a.challenge->units;
+    if (conflict.rule == Rule::overlap)
+        return say("Piece {0} and piece {1} lie over each other by {2}; pieces may not overlap.",
+                   {std::to_string(a.number(conflict.first).value), std::to_string(a.number(conflict.second).value),
+                    length_in_words(-conflict.gap.distance_mm, unit, Rounding::up)});
+    const Neighbours neighbours = a.challenge->neighbours;
+    const char* says = neighbours == Neighbours::apart ? phrase("{0}; it must be more than {1} away.")
+                       : neighbours == Neighbours::corner_to_corner
+                           ? phrase("{0}; it must be more than {1} away, unless corner meets corner.")
+                           : phrase("{0}; it must be more than {1} away, only corners may touch.");
+    return say(says, {touch_in_words(a, conflict), length_in_words(a.tolerance_mm(), unit, Rounding::up)});
 }
 
 }  // namespace
@@ -62,32 +86,13 @@ std::vector<Conflict> find_conflicts(const Arrangement& a, const std::vector<Han
 }
 
 Finding finding_on(const Arrangement& a, const Conflict& conflict, std::vector<PieceNumber> at_fault) {
-    const Unit unit = a.challenge->units;
-    const double d = conflict.gap.distance_mm;
-    const std::string other = in_words(a.number(conflict.second));
-    std::string words = capitalised(in_words(a.number(conflict.first)));
-    if (conflict.rule == Rule::overlap) {
-        words += " and " + other + " lie over each other by " + length_in_words(-d, unit, Rounding::up) +
-                 "; pieces may not overlap.";
-    } else {
-        const bool any_touch = a.challenge->neighbours == Neighbours::apart;
-        const std::string how = any_touch ? "" : how_they_meet(conflict.touch);
-        words += d > hair_mm ? " is " + length_in_words(d, unit, Rounding::down) + " from " + other + how
-                             : " touches " + other + how;
-        words += "; it must be more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " away";
-        if (a.challenge->neighbours == Neighbours::corner_to_corner)
-            words += ", unless corner meets corner";
-        else if (!any_touch)
-            words += ", only corners may touch";
-        words += ".";
-    }
     return {.rule = conflict.rule,
             .pieces = {a.number(conflict.first), a.number(conflict.second)},
             .at_fault = std::move(at_fault),
-            .amount = d,
+            .amount = conflict.gap.distance_mm,
             .unit = AmountIn::mm,
             .where_mm = {conflict.gap.between.from, conflict.gap.between.to},
-            .says = std::move(words)};
+            .says = in_words(a, conflict)};
 }
 
 }  // namespace boughwork

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/chain.h"
 #include "rules/check.h"
 #include "rules/lying.h"
@@ -215,7 +216,8 @@ private:
         const Shape& shape = find_piece(scene_, move.piece)->shape;
         const Vec2 seen = centroid(posed(shape, move.pose).outline) - centroid(posed(shape, before).outline);
         remedy.says = move_in_words(seen, scene_.challenge.units);
-        if (std::abs(remedy.turn_ccw_deg) >= 0.5) remedy.says += remedy.says.empty() ? "turned" : ", turned";
+        if (std::abs(remedy.turn_ccw_deg) >= 0.5)
+            remedy.says = remedy.says.empty() ? say("turned") : say("{0}, turned", {remedy.says});
         return remedy;
     }
 

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -38,8 +39,7 @@ std::vector<Finding> size_findings(const Arrangement& a) {
     for (const HungPiece& piece : a.pieces) {
         const Shape& shape = piece.piece->shape;
         const PieceNumber number = piece.piece->number;
-        const std::string subject = capitalised(in_words(number));
-
+        const std::string name = std::to_string(number.value);
         const std::size_t n = corner_count(shape);
         const auto squared_side = [&](std::size_t i) { return squared_distance(shape, i, (i + 1) % n); };
         std::size_t shortest = 0;
@@ -50,19 +50,17 @@ std::vector<Finding> size_findings(const Arrangement& a) {
         }
         if (limits.side.least && squared_side(shortest) < squared(*limits.side.least)) {
             const Segment at = side_in_plan(piece, shortest);
-            findings.push_back(
-                wrong_size(number, to_mm(*limits.side.least) - length(at), {at.from, at.to},
-                           subject + " has a side of " + length_in_words(length(at), unit, Rounding::down) +
-                               "; every side must be at least " +
-                               length_in_words(to_mm(*limits.side.least), unit, Rounding::up) + " long."));
+            findings.push_back(wrong_size(number, to_mm(*limits.side.least) - length(at), {at.from, at.to},
+                                          say("Piece {0} has a side of {1}; every side must be at least {2} long.",
+                                              {name, length_in_words(length(at), unit, Rounding::down),
+                                               length_in_words(to_mm(*limits.side.least), unit, Rounding::up)})));
         }
         if (limits.side.most && squared_side(longest) > squared(*limits.side.most)) {
             const Segment at = side_in_plan(piece, longest);
             findings.push_back(wrong_size(number, length(at) - to_mm(*limits.side.most), {at.from, at.to},
-                                          subject + " has a side of " +
-                                              length_in_words(length(at), unit, Rounding::up) +
-                                              "; no side may be longer than " +
-                                              length_in_words(to_mm(*limits.side.most), unit, Rounding::down) + "."));
+                                          say("Piece {0} has a side of {1}; no side may be longer than {2}.",
+                                              {name, length_in_words(length(at), unit, Rounding::up),
+                                               length_in_words(to_mm(*limits.side.most), unit, Rounding::down)})));
         }
 
         const double height = least_height_mm(shape);
@@ -70,14 +68,15 @@ std::vector<Finding> size_findings(const Arrangement& a) {
         const Vec2 middle = centroid(piece.posed.outline);
         if (at_most_mm(height, a.tolerance_mm()))
             findings.push_back(wrong_size(number, a.tolerance_mm() - height, {middle},
-                                          subject + " is only " + length_in_words(height, unit, Rounding::down) +
-                                              " high, too thin to judge; it must be higher than " +
-                                              length_in_words(a.tolerance_mm(), unit, Rounding::up) + "."));
+                                          say("Piece {0} is only {1} high, too thin to judge; it must be higher "
+                                              "than {2}.",
+                                              {name, length_in_words(height, unit, Rounding::down),
+                                               length_in_words(a.tolerance_mm(), unit, Rounding::up)})));
         else if (more_than_mm(least, height))
             findings.push_back(wrong_size(number, least - height, {middle},
-                                          subject + " is only " + length_in_words(height, unit, Rounding::down) +
-                                              " high; every piece must be at least " +
-                                              length_in_words(least, unit, Rounding::up) + " high."));
+                                          say("Piece {0} is only {1} high; every piece must be at least {2} high.",
+                                              {name, length_in_words(height, unit, Rounding::down),
+                                               length_in_words(least, unit, Rounding::up)})));
     }
     return findings;
 }

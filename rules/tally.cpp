@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <string>
 
+#include "engine/words/say.h"
 #include "rules/measure.h"
 #include "rules/wording.h"
 
@@ -23,18 +24,18 @@ struct Earned {
     double points;
 
     BonusLine each(const std::string& what, long long how_many) const {
-        return {what + ": " + std::to_string(how_many) + " times " + number_in_words(points),
+        return {say("{0}: {1} times {2}", {what, std::to_string(how_many), number_in_words(points)}),
                 points * static_cast<double>(how_many)};
     }
 
     BonusLine operator()(const PerPiece& bonus) const {
-        return each(name_of(bonus.kind), count_counting(report, [&](const PieceReport& p) {
+        return each(said(bonus.kind), count_counting(report, [&](const PieceReport& p) {
                         return p.measures.kinds &&
                                is_of_kind(*p.measures.kinds, bonus.kind, challenge.equilateral_is_isosceles);
                     }));
     }
     BonusLine operator()(const PerDepth& bonus) const {
-        return each("hung " + std::to_string(bonus.depth) + " deep",
+        return each(say("hung {0} deep", {std::to_string(bonus.depth)}),
                     count_counting(report, [&](const PieceReport& p) { return p.depth == bonus.depth; }));
     }
     BonusLine operator()(const IfMet& bonus) const {
@@ -43,7 +44,7 @@ struct Earned {
                                        [&](const ChallengeLine& l) { return l.about == about; });
         const bool met = line != report.challenge.end() && line->met.value_or(false);
         const std::string asks = line != report.challenge.end() ? line->asks : about;
-        return {asks + (met ? ": met" : ": not met"), met ? points : 0};
+        return {say(met ? phrase("{0}: met") : phrase("{0}: not met"), {asks}), met ? points : 0};
     }
     BonusLine operator()(const InWords& bonus) const { return {bonus.words, points}; }
 };

@@ -2,9 +2,11 @@
 #include "rules/tree_rules.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "engine/geometry/tolerance.h"
+#include "engine/words/say.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -23,14 +25,12 @@ Finding about(Rule rule, PieceNumber piece, const Gap& gap, std::string says) {
 /// "Piece 1 is 0.8 mm from the trunk; it must be more than 1 mm away."
 std::string too_near(const Arrangement& a, PieceNumber piece, double d, const std::string& thing) {
     const Unit unit = a.challenge->units;
-    std::string words = capitalised(in_words(piece));
-    if (d > hair_mm)
-        words += " is " + length_in_words(d, unit, Rounding::down) + " from " + thing;
-    else if (d < -hair_mm)
-        words += " lies " + length_in_words(-d, unit, Rounding::up) + " over " + thing;
-    else
-        words += " touches " + thing;
-    return words + "; it must be more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " away.";
+    const std::string name = std::to_string(piece.value);
+    const std::string near =
+        d > hair_mm    ? say("Piece {0} is {1} from {2}", {name, length_in_words(d, unit, Rounding::down), thing})
+        : d < -hair_mm ? say("Piece {0} lies {1} over {2}", {name, length_in_words(-d, unit, Rounding::up), thing})
+                       : say("Piece {0} touches {1}", {name, thing});
+    return say("{0}; it must be more than {1} away.", {near, length_in_words(a.tolerance_mm(), unit, Rounding::up)});
 }
 
 /// Below the ground the whole world is ground: the lowest corner tells.
@@ -41,14 +41,13 @@ Gap gap_to_ground(const Polygon& outline) {
 
 std::string ground_in_words(const Arrangement& a, PieceNumber piece, double d) {
     const Unit unit = a.challenge->units;
-    std::string words = capitalised(in_words(piece));
-    if (d > hair_mm)
-        words += " is " + length_in_words(d, unit, Rounding::down) + " above the ground";
-    else if (d < -hair_mm)
-        words += " reaches " + length_in_words(-d, unit, Rounding::up) + " into the ground";
-    else
-        words += " touches the ground";
-    return words + "; it must stay more than " + length_in_words(a.tolerance_mm(), unit, Rounding::up) + " above it.";
+    const char* says = d > hair_mm ? phrase("Piece {0} is {1} above the ground; it must stay more than {2} above it.")
+                       : d < -hair_mm
+                           ? phrase("Piece {0} reaches {1} into the ground; it must stay more than {2} above it.")
+                           : phrase("Piece {0} touches the ground; it must stay more than {2} above it.");
+    return say(says,
+               {std::to_string(piece.value), length_in_words(std::abs(d), unit, d < 0 ? Rounding::up : Rounding::down),
+                length_in_words(a.tolerance_mm(), unit, Rounding::up)});
 }
 
 /// Those of hanging pieces that break a rule, by piece, then by branch, each once.
@@ -68,13 +67,13 @@ std::vector<BranchContact> wrong_branch_contacts(const Arrangement& a, const std
 Finding branch_finding(const Arrangement& a, const std::vector<Hanging>& hanging, const BranchContact& c) {
     const PieceNumber number = a.number(c.piece);
     const Gap gap = gap_to_branch(a.tree_shape.branches[c.branch], a.pieces[c.piece], a.tolerance_mm())->gap;
-    const std::string name = branch_in_words(a, c.branch);
     if (c.branch != hanging[c.piece].support->branch)
-        return about(Rule::other_branch, number, gap, too_near(a, number, gap.distance_mm, name));
+        return about(Rule::other_branch, number, gap,
+                     too_near(a, number, gap.distance_mm, branch_in_words(a, c.branch)));
     return about(Rule::over_a_branch, number, gap,
-                 capitalised(in_words(number)) + " lies " +
-                     length_in_words(-gap.distance_mm, a.challenge->units, Rounding::up) + " over " + name +
-                     ", which it hangs from; it may only touch it.");
+                 say("Piece {0} lies {1} over branch {2}, which it hangs from; it may only touch it.",
+                     {std::to_string(number.value), length_in_words(-gap.distance_mm, a.challenge->units, Rounding::up),
+                      a.tree->branches[c.branch].name}));
 }
 
 }  // namespace
@@ -90,7 +89,7 @@ std::optional<BranchGap> gap_to_branch(const BranchShape& branch, const HungPiec
 }
 
 std::string branch_in_words(const Arrangement& a, std::size_t branch) {
-    return "branch " + a.tree->branches[branch].name;
+    return say("branch {0}", {a.tree->branches[branch].name});
 }
 
 std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hanging>& hanging) {
@@ -111,7 +110,7 @@ std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hangi
             const Gap trunk = gap(a.tree_shape.trunk, piece.posed.outline);
             if (contact(trunk.distance_mm, t) != Contact::apart)
                 findings.push_back(
-                    about(Rule::trunk, number, trunk, too_near(a, number, trunk.distance_mm, "the trunk")));
+                    about(Rule::trunk, number, trunk, too_near(a, number, trunk.distance_mm, say("the trunk"))));
         }
 
         for (; wood != woods.end() && wood->piece == i; ++wood) findings.push_back(branch_finding(a, hanging, *wood));

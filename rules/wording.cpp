@@ -59,29 +59,84 @@ std::string length_in_words(double mm, Unit unit, Rounding rounding) {
     return unit == Unit::mm ? number_in_words(shown_mm) + " mm" : number_in_words(shown_mm / 10) + " cm";
 }
 
-std::string in_words(PieceNumber piece) { return "piece " + std::to_string(piece.value); }
+std::string in_words(PieceNumber piece) { return say("piece {0}", {std::to_string(piece.value)}); }
 
 std::string in_words(const std::vector<PieceNumber>& pieces) {
     if (pieces.size() == 1) return in_words(pieces.front());
-    std::string words = "pieces ";
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        if (i > 0) words += i + 1 == pieces.size() ? " and " : ", ";
-        words += std::to_string(pieces[i].value);
-    }
-    return words;
+    std::string but_the_last;
+    for (std::size_t i = 0; i + 1 < pieces.size(); ++i)
+        but_the_last += (i == 0 ? "" : ", ") + std::to_string(pieces[i].value);
+    return say("pieces {0} and {1}", {but_the_last, std::to_string(pieces.back().value)});
 }
 
-std::string counted(long long count, const std::string& one, const std::string& several) {
-    return std::to_string(count) + " " + (count == 1 ? one : several);
+std::string counted(long long count, const char* one, const char* several) {
+    return say(count == 1 ? one : several, {std::to_string(count)});
 }
 
-const char* name_of(Unit unit) {
+std::string said(Unit unit) {
     switch (unit) {
         case Unit::mm: return "mm";
         case Unit::cm: return "cm";
-        case Unit::in: return "inch";
+        case Unit::in: return say("inch");
     }
     return "";
+}
+
+std::string said(Kind kind) {
+    switch (kind) {
+        case Kind::equilateral: return say("equilateral");
+        case Kind::isosceles: return say("isosceles");
+        case Kind::scalene: return say("scalene");
+        case Kind::right: return say("right");
+        case Kind::acute: return say("acute");
+        case Kind::obtuse: return say("obtuse");
+    }
+    return "";
+}
+
+std::string triangles_in_words(Kind kind) {
+    switch (kind) {
+        case Kind::equilateral: return say("equilateral triangles");
+        case Kind::isosceles: return say("isosceles triangles");
+        case Kind::scalene: return say("scalene triangles");
+        case Kind::right: return say("right triangles");
+        case Kind::acute: return say("acute triangles");
+        case Kind::obtuse: return say("obtuse triangles");
+    }
+    return "";
+}
+
+std::string said(Rule rule) {
+    switch (rule) {
+        case Rule::runs_past_the_end: return say("runs past the end");
+        case Rule::over_a_branch: return say("over a branch");
+        case Rule::not_by_a_whole_side: return say("not by a whole side");
+        case Rule::cut_off: return say("cut off");
+        case Rule::held_by_nothing: return say("held by nothing");
+        case Rule::too_deep: return say("too deep");
+        case Rule::ground: return say("ground");
+        case Rule::trunk: return say("trunk");
+        case Rule::other_branch: return say("other branch");
+        case Rule::overlap: return say("overlap");
+        case Rule::touching: return say("touching");
+        case Rule::wrong_size: return say("wrong size");
+        case Rule::over_the_limit: return say("over the limit");
+    }
+    return "";
+}
+
+std::string in_words(const Range<int>& range) {
+    const int least = range.least.value_or(0);
+    const std::string from = std::to_string(least);
+    if (!range.most) return say("at least {0}", {from});
+    if (least == *range.most) return say("exactly {0}", {from});
+    if (least <= 0) return say("at most {0}", {std::to_string(*range.most)});
+    return say("{0} to {1}", {from, std::to_string(*range.most)});
+}
+
+std::string ranged(const Range<int>& range, const char* one, const char* several, const std::string& also) {
+    const int last_named = range.most.value_or(range.least.value_or(0));
+    return say(last_named == 1 ? one : several, {in_words(range), also});
 }
 
 std::string move_in_words(Vec2 move_mm, Unit unit) {

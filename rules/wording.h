@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/rule.h"
 #include "engine/scene.h"
 
 namespace boughwork {
@@ -27,11 +28,23 @@ std::string number_in_words(double value);
 std::string in_words(PieceNumber piece);
 std::string in_words(const std::vector<PieceNumber>& pieces);
 
-/// "1 piece", "3 pieces".
-std::string counted(long long count, const std::string& one, const std::string& several);
+/// "1 piece", "3 pieces": one of the two phrases, with the count for {0}.
+std::string counted(long long count, const char* one, const char* several);
 
-/// "cm", "square cm", "inch" ... as the name of a unit of points.
-const char* name_of(Unit unit);
+/// "cm", "inch" ... as the unit of one point.
+std::string said(Unit unit);
+
+/// "isosceles", "ground": a kind and a rule in a sentence. name_of() is what files and programs read.
+std::string said(Kind kind);
+std::string said(Rule rule);
+
+/// "right triangles".
+std::string triangles_in_words(Kind kind);
+
+/// "at least 2", "at most 5", "2 to 5", "exactly 3".
+std::string in_words(const Range<int>& range);
+/// One of the two phrases, with the range for {0} and `also` for {1}: "at least 2 branches".
+std::string ranged(const Range<int>& range, const char* one, const char* several, const std::string& also = "");
 
 /// "2.1 cm left", "4.3 mm up and 1 mm right".
 std::string move_in_words(Vec2 move_mm, Unit unit);

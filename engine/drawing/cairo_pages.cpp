@@ -10,6 +10,8 @@
 #include <cstddef>
 #include <memory>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
@@ -86,9 +88,9 @@ void draw(cairo_t* c, const Drawing& drawing) {
 }
 
 Problem not_drawn(cairo_status_t status) {
-    return {.found = std::string("The picture could not be drawn: ") + cairo_status_to_string(status) + ".",
+    return {.found = say("The picture could not be drawn: {0}.", {cairo_status_to_string(status)}),
             .kept = "",
-            .to_do = "Try another kind of picture: PNG, SVG or PDF."};
+            .to_do = say("Try another kind of picture: PNG, SVG or PDF.")};
 }
 
 /// Draws on the surface and ends its page; `bytes` then hold the file.

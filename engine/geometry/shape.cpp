@@ -8,6 +8,8 @@
 #include <limits>
 #include <string>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
@@ -89,19 +91,22 @@ Problem cannot(std::string why, std::string to_do) { return {std::move(why), "",
 
 Result<Done> possible_triangle(const Sides& sides) {
     for (const Length side : sides)
-        if (side.half_um <= 0) return cannot("A side must be longer than nothing.", "Give each side a length.");
+        if (side.half_um <= 0)
+            return cannot(say("A side must be longer than nothing."), say("Give each side a length."));
     for (std::size_t i = 0; i < 3; ++i)
         if (sides[i] >= sides[(i + 1) % 3] + sides[(i + 2) % 3])
-            return cannot("These three sides make no triangle: the longest is not shorter than the other two together.",
-                          "Make the longest side shorter, or another one longer.");
+            return cannot(
+                say("These three sides make no triangle: the longest is not shorter than the other two together."),
+                say("Make the longest side shorter, or another one longer."));
     return Done{};
 }
 
 Result<Done> possible_outline(const Outline& outline) {
     const std::size_t n = outline.corners.size();
-    if (n < 3) return cannot("An outline needs at least three corners.", "Add corners.");
+    if (n < 3) return cannot(say("An outline needs at least three corners."), say("Add corners."));
     if (n > most_corners)
-        return cannot("An outline has at most " + std::to_string(most_corners) + " corners.", "Leave some out.");
+        return cannot(say("An outline has at most {0} corners.", {std::to_string(most_corners)}),
+                      say("Leave some out."));
     // Clockwise and convex: every turn goes right, and once around the edges go up and down once.
     std::size_t changes = 0;
     for (std::size_t i = 0; i < n; ++i) {
@@ -109,23 +114,25 @@ Result<Done> possible_outline(const Outline& outline) {
         const ExactVec next = edge(outline, i + 1);
         const Int128 turn = cross(here, next);
         if (turn == 0)
-            return cannot("Corner " + std::to_string((i + 1) % n + 1) + " of the outline is straight or stands twice.",
-                          "Leave that corner out.");
+            return cannot(
+                say("Corner {0} of the outline is straight or stands twice.", {std::to_string((i + 1) % n + 1)}),
+                say("Leave that corner out."));
         if (turn > 0)
-            return cannot("The outline is not convex, or does not go clockwise, at corner " +
-                              std::to_string((i + 1) % n + 1) + ".",
-                          "Give the corners clockwise, without a dent.");
+            return cannot(say("The outline is not convex, or does not go clockwise, at corner {0}.",
+                              {std::to_string((i + 1) % n + 1)}),
+                          say("Give the corners clockwise, without a dent."));
         const auto rises = [](ExactVec e) { return e.y > 0 || (e.y == 0 && e.x > 0); };
         changes += rises(here) != rises(next);
     }
-    if (changes != 2) return cannot("The outline goes around more than once.", "Give each corner once.");
+    if (changes != 2) return cannot(say("The outline goes around more than once."), say("Give each corner once."));
     return Done{};
 }
 
 Result<Done> possible_cone(const Cone& cone) {
-    if (cone.radius.half_um <= 0) return cannot("A cone needs a radius longer than nothing.", "Give it a radius.");
+    if (cone.radius.half_um <= 0)
+        return cannot(say("A cone needs a radius longer than nothing."), say("Give it a radius."));
     if (cone.slant <= cone.radius)
-        return cannot("A cone's slant must be longer than its radius.", "Make the slant longer.");
+        return cannot(say("A cone's slant must be longer than its radius."), say("Make the slant longer."));
     return Done{};
 }
 

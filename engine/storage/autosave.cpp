@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "engine/storage/plan_file.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -85,7 +86,7 @@ void Autosave::begin(const std::string& plan_path) {
 
 std::optional<Scene> Autosave::claim(bool left_ones) {
     claim_.reset();
-    no_claim_ = {.found = "Too many windows have this plan open."};
+    no_claim_ = {.found = say("Too many windows have this plan open.")};
     shared_ = false;
     std::optional<Scene> left;
     if (folder_.empty()) return left;
@@ -118,7 +119,7 @@ std::optional<Scene> Autosave::claim(bool left_ones) {
 Result<Done> Autosave::keep(const Scene& scene) {
     if (folder_.empty()) return Done{};
     const std::string text = write_plan(scene);
-    if (text.size() > largest_file_bytes) return Problem{.found = "The plan makes a file of more than 16 MiB."};
+    if (text.size() > largest_file_bytes) return Problem{.found = say("The plan makes a file of more than 16 MiB.")};
     if (!claim_) claim(false);  // perhaps the disk has room by now
     if (!claim_) return no_claim_;
     return files_.save(copy_path_, text);

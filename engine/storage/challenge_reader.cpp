@@ -2,6 +2,7 @@
 #include "engine/storage/challenge_reader.h"
 
 #include "engine/storage/step_value.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -14,14 +15,15 @@ void read(Fields fields, Step& step) {
         if (said.text) value = fraction_from(*said.text);
         if (said.number) value = fraction_from(*said.number);
         if (!value)
-            fields.refuse("value", "this is no step.", "Write a number such as 0.5, or a fraction such as \"1/4\".");
+            fields.refuse("value", say("this is no step."),
+                          say("Write a number such as 0.5, or a fraction such as \"1/4\"."));
         const Fraction fraction = value.value_or(Fraction{});
         step.numerator = fraction.numerator;
         step.denominator = fraction.denominator;
     }
     const std::int64_t half_um = step.numerator * length_of(step.unit).half_um;
     if (half_um < finest_step_half_um * step.denominator || half_um > coarsest_step_half_um * step.denominator)
-        fields.refuse("value", "a step must be from 0.001 mm to 1000000 mm.", "Choose another step.");
+        fields.refuse("value", say("a step must be from 0.001 mm to 1000000 mm."), say("Choose another step."));
     step.unknown_fields = fields.unknown();
 }
 
@@ -88,8 +90,8 @@ void read(Fields fields, std::size_t criteria, Bonus& bonus) {
         IfMet reward;
         fields.whole("if_met", reward.criterion, any_count);
         if (static_cast<std::size_t>(reward.criterion) >= criteria)
-            fields.refuse("if_met", "there is no criterion " + std::to_string(reward.criterion) + ".",
-                          "Criteria are counted from 0; name one that is there, or take the bonus out.");
+            fields.refuse("if_met", say("there is no criterion {0}.", {std::to_string(reward.criterion)}),
+                          say("Criteria are counted from 0; name one that is there, or take the bonus out."));
         bonus.for_what = reward;
     } else {
         InWords reward;

@@ -13,6 +13,7 @@
 
 #include "engine/storage/disk_lock.h"
 #include "engine/storage/files.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -22,37 +23,37 @@ namespace fs = std::filesystem;
 std::string why(const std::error_code& error) {
     switch (error.value()) {
         case EACCES:
-        case EPERM: return "this computer gives no permission.";
-        case EROFS: return "this disk can only be read.";
+        case EPERM: return say("this computer gives no permission.");
+        case EROFS: return say("this disk can only be read.");
         case ENOSPC:
-        case EDQUOT: return "the disk is full.";
-        case EFBIG: return "it is too large for this disk.";
-        case ENOENT: return "there is nothing of that name.";
-        case ENOTDIR: return "a part of the path is no folder.";
-        case EISDIR: return "it is a folder.";
-        case ENAMETOOLONG: return "the name is too long.";
-        case ELOOP: return "its links lead in a circle.";
-        default: return "this computer says: " + error.message() + ".";
+        case EDQUOT: return say("the disk is full.");
+        case EFBIG: return say("it is too large for this disk.");
+        case ENOENT: return say("there is nothing of that name.");
+        case ENOTDIR: return say("a part of the path is no folder.");
+        case EISDIR: return say("it is a folder.");
+        case ENAMETOOLONG: return say("the name is too long.");
+        case ELOOP: return say("its links lead in a circle.");
+        default: return say("this computer says: {0}.", {error.message()});
     }
 }
 
 /// Why that cannot be a plan file; none: it can.
 std::optional<std::string> no_file(const struct stat& about) {
-    if (S_ISDIR(about.st_mode)) return "it is a folder.";
-    if (!S_ISREG(about.st_mode)) return "it is no ordinary file.";
+    if (S_ISDIR(about.st_mode)) return say("it is a folder.");
+    if (!S_ISREG(about.st_mode)) return say("it is no ordinary file.");
     return std::nullopt;
 }
 
 Problem cannot_read(const std::string& path, const std::string& reason) {
-    return {.found = "\"" + path + "\" cannot be read: " + reason,
-            .kept = "The open plan stays as it was.",
-            .to_do = "Choose another one."};
+    return {.found = say("\"{0}\" cannot be read: {1}", {path, reason}),
+            .kept = say("The open plan stays as it was."),
+            .to_do = say("Choose another one.")};
 }
 
 Problem cannot_save(const std::string& path, const std::string& reason) {
-    return {.found = "\"" + path + "\" cannot be saved: " + reason,
-            .kept = "What the disk holds there, and the open plan, stay as they were.",
-            .to_do = "Save under another name or in another folder."};
+    return {.found = say("\"{0}\" cannot be saved: {1}", {path, reason}),
+            .kept = say("What the disk holds there, and the open plan, stay as they were."),
+            .to_do = say("Save under another name or in another folder.")};
 }
 
 /// Where the links of `path` lead; nothing need be there.
@@ -125,7 +126,8 @@ std::error_code replace(const fs::path& target, const std::optional<struct stat>
 
 std::string size_words(std::size_t bytes) {
     constexpr std::size_t mebibyte = std::size_t{1} << 20;
-    return bytes % mebibyte == 0 ? std::to_string(bytes / mebibyte) + " MiB" : std::to_string(bytes) + " bytes";
+    return bytes % mebibyte == 0 ? std::to_string(bytes / mebibyte) + " MiB"
+                                 : say("{0} bytes", {std::to_string(bytes)});
 }
 
 }  // namespace
@@ -145,7 +147,7 @@ Result<std::string> DiskFiles::read(const std::string& path, std::size_t most_by
         if (count < 0 && errno != EINTR) return cannot_read(path, why(last_error()));
         if (count > 0) content.append(part, 0, static_cast<std::size_t>(count));
         if (content.size() > most_bytes)
-            return cannot_read(path, "it is larger than " + size_words(most_bytes) + ", the most it may be.");
+            return cannot_read(path, say("it is larger than {0}, the most it may be.", {size_words(most_bytes)}));
     }
 }
 
@@ -153,7 +155,7 @@ Result<Done> DiskFiles::save(const std::string& path, const std::string& content
     std::error_code error;
     const fs::path target = behind_links(path, error);
     if (error) return cannot_save(path, why(error));
-    if (!target.has_filename()) return cannot_save(path, "a file needs a name.");
+    if (!target.has_filename()) return cannot_save(path, say("a file needs a name."));
 
     std::optional<struct stat> old(std::in_place);
     if (::stat(target.c_str(), &*old) != 0) {
@@ -177,9 +179,9 @@ bool DiskFiles::exists(const std::string& path) {
 
 Result<Done> DiskFiles::remove(const std::string& path) {
     if (::unlink(path.c_str()) == 0 || errno == ENOENT) return Done{};
-    return Problem{.found = "\"" + path + "\" cannot be removed: " + why(last_error()),
-                   .kept = "It stays as it was.",
-                   .to_do = "Remove it by hand."};
+    return Problem{.found = say("\"{0}\" cannot be removed: {1}", {path, why(last_error())}),
+                   .kept = say("It stays as it was."),
+                   .to_do = say("Remove it by hand.")};
 }
 
 Result<std::unique_ptr<Claim>> DiskFiles::claim(const std::string& path) {

@@ -6,27 +6,29 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 
 using nlohmann::json;
 
 namespace {
 
-constexpr const char* mend_it = "Mend that field in a text editor, or open another file.";
+constexpr const char* mend_it = phrase("Mend that field in a text editor, or open another file.");
 
-const char* type_words(const json& value) {
+std::string type_words(const json& value) {
     switch (value.type()) {
         case json::value_t::null: return "null";
-        case json::value_t::boolean: return "true or false";
-        case json::value_t::string: return "a text";
-        case json::value_t::array: return "a list";
-        case json::value_t::object: return "an object";
-        default: return "a number";
+        case json::value_t::boolean: return say("true or false");
+        case json::value_t::string: return say("a text");
+        case json::value_t::array: return say("a list");
+        case json::value_t::object: return say("an object");
+        default: return say("a number");
     }
 }
 
 /// A JSON pointer to the file as a whole is empty, and would say nothing.
-std::string words_for(const std::string& place) { return place.empty() ? "line 1" : place; }
+std::string words_for(const std::string& place) { return place.empty() ? say("line {0}", {"1"}) : place; }
 
 }  // namespace
 
@@ -36,22 +38,22 @@ struct Fields::Value {
     std::string place;
     Refusal& refusal;
 
-    void refuse(const std::string& reason, const std::string& to_do = mend_it) const {
+    void refuse(const std::string& reason, const std::string& to_do = say(mend_it)) const {
         refusal.add(words_for(place), reason, to_do);
     }
     void refuse_type(const std::string& expected) const {
-        refuse("here belongs " + expected + ", not " + type_words(is) + ".");
+        refuse(say("here belongs {0}, not {1}.", {expected, type_words(is)}));
     }
 
     Value item(std::size_t i) const { return {is[i], place + "/" + std::to_string(i), refusal}; }
 
     /// False, and refused, unless it is a list (of so many).
     bool is_list(std::optional<std::size_t> of = {}) const {
-        const std::string expected = of ? "a list of " + std::to_string(*of) : "a list";
+        const std::string expected = of ? say("a list of {0}", {std::to_string(*of)}) : say("a list");
         if (!is.is_array()) {
             refuse_type(expected);
         } else if (of && is.size() != *of) {
-            refuse("here belongs " + expected + ", not of " + std::to_string(is.size()) + ".");
+            refuse(say("here belongs {0}, not of {1}.", {expected, std::to_string(is.size())}));
         } else {
             return true;
         }
@@ -59,18 +61,19 @@ struct Fields::Value {
     }
 
     void read(double& into, const Bounds& bounds) const {
-        if (!is.is_number()) return refuse_type("a number");
+        if (!is.is_number()) return refuse_type(say("a number"));
         const double number = is.get<double>();
         const bool enough = bounds.least_allowed ? number >= bounds.least : number > bounds.least;
         if (!enough || number > bounds.most)
-            return refuse("it is " + is.dump() + ", and must be " + bounds.words + ".");
+            return refuse(say("it is {0}, and must be {1}.", {is.dump(), say(bounds.words)}));
         into = number;
     }
 
     void read(int& into, const Bounds& bounds) const {
         double number = into;
         read(number, bounds);
-        if (number != std::trunc(number)) return refuse("it is " + is.dump() + ", and must be a whole number.");
+        if (number != std::trunc(number))
+            return refuse(say("it is {0}, and must be {1}.", {is.dump(), say("a whole number")}));
         into = static_cast<int>(number);
     }
 
@@ -96,7 +99,7 @@ struct Fields::Value {
         if (!is_list(2)) return;
         item(0).read(into.least, bounds);
         item(1).read(into.most, bounds);
-        if (into.least && into.most && *into.least > *into.most) refuse("the least is more than the most.");
+        if (into.least && into.most && *into.least > *into.most) refuse(say("the least is more than the most."));
     }
 
     void read(Vec2& into) const {
@@ -109,7 +112,7 @@ struct Fields::Value {
 Fields::Fields(const json* object, std::string place, Refusal& refusal)
     : object_(object), place_(std::move(place)), refusal_(&refusal) {
     if (!object_ || object_->is_object()) return;
-    Value{*object_, place_, *refusal_}.refuse_type("an object");
+    Value{*object_, place_, *refusal_}.refuse_type(say("an object"));
     object_ = nullptr;
 }
 
@@ -122,7 +125,7 @@ std::optional<Fields::Value> Fields::value(const char* name) {
 }
 
 void Fields::require(const char* name) const {
-    if (!has(name)) refuse(name, "this field is missing.", "Add it in a text editor, or open another file.");
+    if (!has(name)) refuse(name, say("this field is missing."), say("Add it in a text editor, or open another file."));
 }
 
 std::string Fields::one_of(std::initializer_list<const char*> names) const {
@@ -137,26 +140,26 @@ std::string Fields::one_of(std::initializer_list<const char*> names) const {
     }
     if (count == 1) return found;
     refusal_->add(words_for(place_),
-                  count == 0 ? "none of " + choices + " is here." : "only one of " + choices + " can be here.",
-                  "Give exactly one of them.");
+                  say(count == 0 ? phrase("none of {0} is here.") : phrase("only one of {0} can be here."), {choices}),
+                  say("Give exactly one of them."));
     return "";
 }
 
 void Fields::not_beside(const char* name, const std::string& other) const {
-    if (has(name)) refuse(name, "this has no meaning beside \"" + other + "\".", "Take one of the two out.");
+    if (has(name)) refuse(name, say("this has no meaning beside \"{0}\".", {other}), say("Take one of the two out."));
 }
 
 void Fields::text(const char* name, std::string& into) {
     const std::optional<Value> found = value(name);
     if (!found) return;
-    if (!found->is.is_string()) return found->refuse_type("a text");
+    if (!found->is.is_string()) return found->refuse_type(say("a text"));
     into = found->is.get<std::string>();
 }
 
 void Fields::flag(const char* name, bool& into) {
     const std::optional<Value> found = value(name);
     if (!found) return;
-    if (!found->is.is_boolean()) return found->refuse_type("true or false");
+    if (!found->is.is_boolean()) return found->refuse_type(say("true or false"));
     into = found->is.get<bool>();
 }
 
@@ -220,7 +223,7 @@ std::vector<std::string> Fields::texts(const char* name) {
         if (text.is_string())
             all.push_back(text.get<std::string>());
         else
-            found->refuse("here belongs a list of texts.");
+            found->refuse(say("here belongs a list of texts."));
     }
     return all;
 }
@@ -244,7 +247,7 @@ std::vector<Fields> Fields::objects(const char* name, std::size_t most) {
     const std::optional<Value> found = value(name);
     if (!found || !found->is_list()) return items;
     if (found->is.size() > most) {
-        found->refuse("a list has at most " + std::to_string(most) + " entries.", "Leave some out.");
+        found->refuse(say("a list has at most {0} entries.", {std::to_string(most)}), say("Leave some out."));
         return items;
     }
     for (std::size_t i = 0; i < found->is.size(); ++i) {

@@ -18,6 +18,7 @@
 #include "engine/limits.h"
 #include "engine/storage/plan_words.h"
 #include "engine/storage/refusal.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 
@@ -26,19 +27,20 @@ struct Bounds {
     double least;
     double most;
     bool least_allowed;
-    const char* words;
+    const char* words;  ///< A phrase.
 };
 
-inline constexpr Bounds anywhere_mm{-farthest_mm, farthest_mm, true, "at most 1000000 mm either way"};
-inline constexpr Bounds positive_mm{0, farthest_mm, false, "more than 0 mm and at most 1000000 mm"};
-inline constexpr Bounds size_mm{0, farthest_mm, true, "from 0 mm to 1000000 mm"};
-inline constexpr Bounds any_turn_deg{-greatest_turn_deg, greatest_turn_deg, true, "at most 1000000 degrees either way"};
-inline constexpr Bounds right_angle_deg{0, 90, true, "from 0 to 90 degrees"};
-inline constexpr Bounds per_cent{0, 100, true, "from 0 to 100"};
-inline constexpr Bounds any_points{-farthest_mm, farthest_mm, true, "at most 1000000 points either way"};
-inline constexpr Bounds any_count{0, greatest_count, true, "from 0 to 1000000"};
-inline constexpr Bounds lesson_minutes{1, most_minutes, true, "from 1 to 600"};
-inline constexpr Bounds one_or_more{1, greatest_count, true, "from 1 to 1000000"};
+inline constexpr Bounds anywhere_mm{-farthest_mm, farthest_mm, true, phrase("at most 1000000 mm either way")};
+inline constexpr Bounds positive_mm{0, farthest_mm, false, phrase("more than 0 mm and at most 1000000 mm")};
+inline constexpr Bounds size_mm{0, farthest_mm, true, phrase("from 0 mm to 1000000 mm")};
+inline constexpr Bounds any_turn_deg{-greatest_turn_deg, greatest_turn_deg, true,
+                                     phrase("at most 1000000 degrees either way")};
+inline constexpr Bounds right_angle_deg{0, 90, true, phrase("from 0 to 90 degrees")};
+inline constexpr Bounds per_cent{0, 100, true, phrase("from 0 to 100")};
+inline constexpr Bounds any_points{-farthest_mm, farthest_mm, true, phrase("at most 1000000 points either way")};
+inline constexpr Bounds any_count{0, greatest_count, true, phrase("from 0 to 1000000")};
+inline constexpr Bounds lesson_minutes{1, most_minutes, true, phrase("from 1 to 600")};
+inline constexpr Bounds one_or_more{1, greatest_count, true, phrase("from 1 to 1000000")};
 
 class Fields {
 public:
@@ -87,7 +89,7 @@ public:
             }
             choices += (choices.empty() ? "\"" : ", \"") + std::string(entry.word) + "\"";
         }
-        refuse(name, "this word is not known here.", "Write one of these: " + choices + ".");
+        refuse(name, say("this word is not known here."), say("Write one of these: {0}.", {choices}));
     }
 
     /// A list of such words.
@@ -96,7 +98,8 @@ public:
         for (const std::string& said : texts(name)) {
             const auto* entry = std::find_if(std::begin(words), std::end(words),
                                              [&](const Word<T>& word) { return word.word == said; });
-            if (entry == std::end(words)) return refuse(name, "one of these words is not known here.", "Take it out.");
+            if (entry == std::end(words))
+                return refuse(name, say("one of these words is not known here."), say("Take it out."));
             into.push_back(entry->value);
         }
     }

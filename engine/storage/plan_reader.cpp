@@ -10,6 +10,7 @@
 #include "engine/storage/files.h"
 #include "engine/storage/plan_file.h"
 #include "engine/storage/strict_json.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -20,8 +21,8 @@ void settle_names(const std::vector<Fields>& items, std::vector<Named>& named, c
     std::set<std::string> taken;
     for (std::size_t i = 0; i < named.size(); ++i)
         if (!named[i].name.empty() && !taken.insert(named[i].name).second)
-            items[i].refuse("name", "the name " + in_quotes(named[i].name) + " stands twice.",
-                            "Give one of the two another name.");
+            items[i].refuse("name", say("the name {0} stands twice.", {in_quotes(named[i].name)}),
+                            say("Give one of the two another name."));
     int next = 1;
     for (Named& one : named)
         while (one.name.empty())
@@ -91,8 +92,8 @@ void read_pieces(const std::vector<Fields>& items, std::vector<Piece>& pieces) {
         Piece& piece = pieces.emplace_back();
         read(item, piece);
         if (!taken.insert(piece.number).second)
-            item.refuse("number", "two pieces have the number " + std::to_string(piece.number.value) + ".",
-                        "Give one of the two another number.");
+            item.refuse("number", say("two pieces have the number {0}.", {std::to_string(piece.number.value)}),
+                        say("Give one of the two another number."));
     }
 }
 
@@ -132,11 +133,12 @@ void read(Fields fields, Hung& hung) {
 
 /// Refuses a piece that is not there, or that stands twice.
 void check_piece(const Fields& item, PieceNumber piece, const std::set<PieceNumber>& made, std::set<PieceNumber>& taken,
-                 const std::string& twice) {
-    const std::string words = "piece " + std::to_string(piece.value);
+                 const char* twice) {
+    const std::string number = std::to_string(piece.value);
     if (made.count(piece) == 0)
-        item.refuse("piece", "there is no " + words + ".", "Name a piece that is there, or take this one down.");
-    if (!taken.insert(piece).second) item.refuse("piece", words + twice, "Take one of the two out.");
+        item.refuse("piece", say("there is no piece {0}.", {number}),
+                    say("Name a piece that is there, or take this one down."));
+    if (!taken.insert(piece).second) item.refuse("piece", say(twice, {number}), say("Take one of the two out."));
 }
 
 void read_hung(const std::vector<Fields>& items, const std::set<PieceNumber>& made, std::vector<Hung>& all) {
@@ -144,7 +146,7 @@ void read_hung(const std::vector<Fields>& items, const std::set<PieceNumber>& ma
     for (const Fields& item : items) {
         Hung& hung = all.emplace_back();
         read(item, hung);
-        check_piece(item, hung.piece, made, taken, " hangs twice in one plan.");
+        check_piece(item, hung.piece, made, taken, phrase("piece {0} hangs twice in one plan."));
     }
 }
 
@@ -165,7 +167,7 @@ void read_built(const std::vector<Fields>& items, const std::set<PieceNumber>& m
     for (const Fields& item : items) {
         Built& built = all.emplace_back();
         read(item, built);
-        check_piece(item, built.piece, made, taken, " is judged twice in one plan.");
+        check_piece(item, built.piece, made, taken, phrase("piece {0} is judged twice in one plan."));
     }
 }
 
@@ -198,8 +200,8 @@ void read(Fields fields, Lesson& lesson) {
     }
     fields.whole("phase", lesson.phase, any_count);
     if (static_cast<std::size_t>(lesson.phase) > lesson.phases.size())
-        fields.refuse("phase", "there is no phase " + std::to_string(lesson.phase) + ".",
-                      "Phases are counted from 0; name one that is there.");
+        fields.refuse("phase", say("there is no phase {0}.", {std::to_string(lesson.phase)}),
+                      say("Phases are counted from 0; name one that is there."));
     fields.whole("spent_s", lesson.spent_s, any_count);
     fields.flag("over", lesson.over);
     lesson.unknown_fields = fields.unknown();
@@ -231,8 +233,8 @@ void read_current(Fields& file, Scene& scene) {
     file.text("current", scene.current);
     if (scene.plans.empty() && !scene.current.empty()) scene.plans.push_back({.name = scene.current});
     if (!find_plan(scene, scene.current))
-        file.refuse("current", "there is no plan of the name " + in_quotes(scene.current) + ".",
-                    "Name one of the plans of the file.");
+        file.refuse("current", say("there is no plan of the name {0}.", {in_quotes(scene.current)}),
+                    say("Name one of the plans of the file."));
 }
 
 void read_format(Fields& file) {
@@ -240,21 +242,23 @@ void read_format(Fields& file) {
     std::string said;
     file.require("format");
     file.text("format", said);
-    if (said != format) file.refuse("format", "this is no plan file.", "Open a plan that was saved by Boughwork.");
+    if (said != format)
+        file.refuse("format", say("this is no plan file."), say("Open a plan that was saved by Boughwork."));
     int version = plan_file_version;
     file.whole("version", version, one_or_more);
     if (version > plan_file_version)
         file.refuse("version",
-                    "this file is of version " + std::to_string(version) + ", newer than " +
-                        std::to_string(plan_file_version) + ", the newest that is known here.",
-                    "Open it with a newer Boughwork.");
+                    say("this file is of version {0}, newer than {1}, the newest that is known here.",
+                        {std::to_string(version), std::to_string(plan_file_version)}),
+                    say("Open it with a newer Boughwork."));
 }
 
 }  // namespace
 
 Result<Scene> read_plan(const std::string& text) {
     if (text.size() > largest_file_bytes)
-        return refused_at("line 1", "the file is larger than 16 MiB, the most a plan may be.", "Open another file.");
+        return refused_at(say("line {0}", {"1"}), say("the file is larger than 16 MiB, the most a plan may be."),
+                          say("Open another file."));
     const Result<nlohmann::json> parsed = parse_strictly(text);
     if (!parsed) return parsed.problem();
 

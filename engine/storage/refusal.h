@@ -8,6 +8,7 @@
 
 #include "engine/result.h"
 #include "engine/utf8.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 
@@ -21,7 +22,7 @@ inline std::string in_quotes(const std::string& text) {
 
 /// `place`: "line 12, column 5", or a JSON pointer (RFC 6901).
 inline Problem refused_at(const std::string& place, const std::string& reason, std::string to_do) {
-    return {.found = place + ": " + reason, .kept = "The open plan stays as it was.", .to_do = std::move(to_do)};
+    return {.found = place + ": " + reason, .kept = say("The open plan stays as it was."), .to_do = std::move(to_do)};
 }
 
 class Refusal {

@@ -9,6 +9,7 @@
 
 #include "engine/storage/refusal.h"
 #include "engine/utf8.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -16,7 +17,7 @@ namespace {
 using nlohmann::json;
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-constexpr const char* mend_it = "Mend that place in a text editor, or open another file.";
+constexpr const char* mend_it = phrase("Mend that place in a text editor, or open another file.");
 
 /// Lines and columns count from 1, columns in characters.
 std::string place_of(std::string_view text, std::size_t offset) {
@@ -31,7 +32,7 @@ std::string place_of(std::string_view text, std::size_t offset) {
             ++column;
         }
     }
-    return "line " + std::to_string(line) + ", column " + std::to_string(column);
+    return say("line {0}, column {1}", {std::to_string(line), std::to_string(column)});
 }
 
 /// The last few characters of what was being read; what is no plain letter or sign is shown as "?".
@@ -67,22 +68,22 @@ public:
 
     bool key(string_t& name) override {
         if (open_.back()->contains(name))
-            return refuse(place_here(), "the key " + in_quotes(name) + " stands twice in one object.",
-                          "Take one of the two out.");
+            return refuse(place_here(), say("the key {0} stands twice in one object.", {in_quotes(name)}),
+                          say("Take one of the two out."));
         key_ = std::move(name);
         return true;
     }
 
     bool parse_error(std::size_t characters_read, const std::string& token, const json::exception& fault) override {
         if (text_.find_first_not_of(" \t\r\n") == std::string::npos)
-            return refuse("line 1", "the file is empty.", "Open another file.");
+            return refuse(say("line {0}", {"1"}), say("the file is empty."), say("Open another file."));
         if (characters_read > text_.size())
-            return refuse(place_of(text_, text_.size()), "the file ends before it is finished.", mend_it);
+            return refuse(place_of(text_, text_.size()), say("the file ends before it is finished."), say(mend_it));
         const std::string place = place_of(text_, characters_read - 1);
         constexpr int number_overflow = 406;  // the library's number for it
         if (fault.id == number_overflow)
-            return refuse(place, "the number " + end_of(token) + " is too large.", mend_it);
-        return refuse(place, "this is not JSON; the last that was read is: " + end_of(token), mend_it);
+            return refuse(place, say("the number {0} is too large.", {end_of(token)}), say(mend_it));
+        return refuse(place, say("this is not JSON; the last that was read is: {0}", {end_of(token)}), say(mend_it));
     }
 
 private:
@@ -110,9 +111,10 @@ private:
 
     bool open(json value) {
         if (open_.size() == deepest_nesting)
-            return refuse(place_here(),
-                          "lists and objects lie in each other more than " + std::to_string(deepest_nesting) + " deep.",
-                          mend_it);
+            return refuse(
+                place_here(),
+                say("lists and objects lie in each other more than {0} deep.", {std::to_string(deepest_nesting)}),
+                say(mend_it));
         open_.push_back(put(std::move(value)));
         return true;
     }
@@ -142,10 +144,10 @@ private:
 
 Result<json> parse_strictly(const std::string& text) {
     if (const std::size_t good = well_formed_utf8(text); good < text.size())
-        return refused_at(place_of(text, good), "this byte is no text in UTF-8.", mend_it);
+        return refused_at(place_of(text, good), say("this byte is no text in UTF-8."), say(mend_it));
     // The library takes a zero byte for the end and would not look at what follows.
     if (const std::size_t zero = text.find('\0'); zero != std::string::npos)
-        return refused_at(place_of(text, zero), "this is not JSON: a zero byte.", mend_it);
+        return refused_at(place_of(text, zero), say("this is not JSON: a zero byte."), say(mend_it));
 
     std::istringstream stream(text);
     Builder builder(text, stream);

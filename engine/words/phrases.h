@@ -17,8 +17,15 @@ const std::vector<Chapter>& spanish();
 
 // The chapters of spanish(), one source each.
 Chapter spanish_challenge();
+Chapter spanish_challenge_lines();
+Chapter spanish_commands();
+Chapter spanish_console();
+Chapter spanish_edits();
+Chapter spanish_files();
 Chapter spanish_lengths();
 Chapter spanish_lesson();
 Chapter spanish_pieces();
+Chapter spanish_referee();
+Chapter spanish_window();
 
 }  // namespace boughwork

@@ -16,6 +16,18 @@ enum class Language { english, spanish };
 void speak(Language language);
 Language spoken();
 
+/// Speaks another language while it stands.
+class SpeakingIn {
+public:
+    explicit SpeakingIn(Language language) : before_(spoken()) { speak(language); }
+    ~SpeakingIn() { speak(before_); }
+    SpeakingIn(const SpeakingIn&) = delete;
+    SpeakingIn& operator=(const SpeakingIn&) = delete;
+
+private:
+    Language before_;
+};
+
 /// From a locale's name such as "es_MX.UTF-8"; English when nothing is known of it.
 Language language_of(const std::string& locale);
 

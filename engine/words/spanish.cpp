@@ -5,10 +5,19 @@ namespace boughwork {
 
 const std::vector<Chapter>& spanish() {
     static const std::vector<Chapter> chapters{
+        // clang-format off
         spanish_challenge(),
+        spanish_challenge_lines(),
+        spanish_commands(),
+        spanish_console(),
+        spanish_edits(),
+        spanish_files(),
         spanish_lengths(),
         spanish_lesson(),
         spanish_pieces(),
+        spanish_referee(),
+        spanish_window(),
+        // clang-format on
     };
     return chapters;
 }

@@ -5,6 +5,7 @@ namespace boughwork {
 
 Chapter spanish_challenge() {
     return {
+        {"the planned ones", "las del plan"},
         // The page and its sections.
         {"Challenge", "Reto"},
         {"Turns to all that the challenge asks.", "Muestra todo lo que pide el reto."},
@@ -24,7 +25,6 @@ Chapter spanish_challenge() {
         {"The challenge is called:", "El reto se llama:"},
         {"no name yet", "aún sin nombre"},
         {"Lengths are shown in {0}.", "Las longitudes se muestran en {0}."},
-        {"inch", "pulgada"},
         {"Begin with a ready challenge. Undo brings this one back.",
          "Empieza con un reto ya hecho. Con deshacer vuelve este."},
 
@@ -50,7 +50,6 @@ Chapter spanish_challenge() {
         {"at least two equal", "al menos dos iguales"},
         {"Lengths that were measured by hand score.", "Puntúan las longitudes medidas a mano."},
         {"The planned lengths score.", "Puntúan las longitudes del plan."},
-        {"as planned", "las del plan"},
         {"measured by hand", "medidas a mano"},
 
         // Hanging.
@@ -92,10 +91,6 @@ Chapter spanish_challenge() {
          "Las piezas no tocan el suelo, ni el tronco, ni otras ramas."},
 
         // Limits.
-        {"exactly {0}", "exactamente {0}"},
-        {"{0} to {1}", "de {0} a {1}"},
-        {"at least {0}", "al menos {0}"},
-        {"at most {0}", "como máximo {0}"},
         {"any number", "sin límite"},
         {"at least", "al menos"},
         {"at most", "como máximo"},
@@ -134,18 +129,6 @@ Chapter spanish_challenge() {
         {"right triangle", "triángulo rectángulo"},
         {"acute triangle", "triángulo acutángulo"},
         {"obtuse triangle", "triángulo obtusángulo"},
-        {"equilateral triangles", "triángulos equiláteros"},
-        {"isosceles triangles", "triángulos isósceles"},
-        {"scalene triangles", "triángulos escalenos"},
-        {"right triangles", "triángulos rectángulos"},
-        {"acute triangles", "triángulos acutángulos"},
-        {"obtuse triangles", "triángulos obtusángulos"},
-        {"equilateral", "equilátero"},
-        {"isosceles", "isósceles"},
-        {"scalene", "escaleno"},
-        {"right", "rectángulo"},
-        {"acute", "acutángulo"},
-        {"obtuse", "obtusángulo"},
         {"pieces, at least:", "piezas, al menos:"},
         {"triangles, at least:", "triángulos, al menos:"},
         {"of every 100:", "de cada 100:"},
@@ -154,9 +137,8 @@ Chapter spanish_challenge() {
         {"A bonus is for this. To take it out, take out the bonus first.",
          "Hay un premio por esto. Para quitarlo, quita antes el premio."},
         {"Ask for more:", "Pedir algo más:"},
-        {"no two alike", "todas distintas"},
-        {"a kind of triangle", "un tipo de triángulo"},
-        {"a share of a kind", "una parte de un tipo"},
+        {"a kind of triangle", "una clase de triángulo"},
+        {"a share of a kind", "una parte de una clase"},
         {"change", "cambiar"},
         {"done", "listo"},
         {"take out", "quitar"},
@@ -174,7 +156,6 @@ Chapter spanish_challenge() {
         {"The unit of one point:", "La unidad de un punto:"},
         {"as lengths are shown", "como las longitudes"},
         {"1 point", "1 punto"},
-        {"{0} points", "{0} puntos"},
         {"{0} for each {1} that counts.", "{0} por cada {1} que cuenta."},
         {"{0} for each piece that counts at place {1} of its chain.",
          "{0} por cada pieza que cuenta en el lugar {1} de su cadena."},
@@ -240,7 +221,6 @@ Chapter spanish_challenge() {
         {"saved for the class", "guardado para la clase"},
         {"The open plan is saved there itself.", "Ahí se guarda el propio plan abierto."},
         {"Nothing was written.", "No se ha escrito nada."},
-        {"Choose another name.", "Elige otro nombre."},
         {"The challenge of any plan file can be put on this plan.",
          "El reto de cualquier archivo se puede poner en este plan."},
         {"take from a file", "tomar de un archivo"},

@@ -28,7 +28,6 @@ Chapter spanish_pieces() {
         {"Side 1 is too short to reach side 3, so there is no such triangle.",
          "El lado 1 es demasiado corto para llegar al lado 3: no hay tal triángulo."},
         // What can be done with a piece.
-        {"change", "cambiar"},
         {"Gives the chosen triangle other sides; its number stays.",
          "Da otros lados al triángulo elegido; su número queda."},
         {"copy the piece", "copiar la pieza"},
@@ -41,7 +40,6 @@ Chapter spanish_pieces() {
         {"bring in a piece", "traer una pieza"},
         {"bring in {0} pieces", "traer {0} piezas"},
         {"more", "más"},
-        {"back", "volver"},
         // A piece while it is made.
         {"Make piece {0}", "Hacer la pieza {0}"},
         {"Change piece {0}", "Cambiar la pieza {0}"},

@@ -12,6 +12,7 @@
 #include "engine/drawing/cairo_pages.h"
 #include "engine/storage/files.h"
 #include "engine/storage/plan_file.h"
+#include "engine/words/say.h"
 #include "gui/console/csv.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
@@ -60,9 +61,9 @@ Result<OpenPlan> open_plan(const Asked& asked) {
     if (!find_plan(*scene, name)) {
         std::string names;
         for (const Plan& plan : scene->plans) names += (names.empty() ? "\"" : ", \"") + plan.name + "\"";
-        return Problem{.found = "The file has no plan \"" + name + "\".",
+        return Problem{.found = say("The file has no plan \"{0}\".", {name}),
                        .kept = "",
-                       .to_do = "Ask for one of its plans: " + names + "."};
+                       .to_do = say("Ask for one of its plans: {0}.", {names})};
     }
     return OpenPlan{std::move(scene).value(), name};
 }
@@ -88,6 +89,7 @@ Result<Outcome> check_command(const Asked& asked) {
 Result<Outcome> table_command(const Asked& asked) {
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
+    const SpeakingIn english(Language::english);  // other programs read it
     return Outcome{csv_text(table_rows(open->scene, open->plan(), check(open->scene, open->plan())))};
 }
 
@@ -101,9 +103,9 @@ Result<Outcome> picture_command(const Asked& asked) {
     const bool png = ends_in(asked.out, ".png");
     const bool svg = ends_in(asked.out, ".svg");
     if (!png && !svg && !ends_in(asked.out, ".pdf"))
-        return Problem{.found = "\"" + asked.out + "\" does not say which kind of picture it is to be.",
+        return Problem{.found = say("\"{0}\" does not say which kind of picture it is to be.", {asked.out}),
                        .kept = "",
-                       .to_do = "Let the name end in .png, .svg or .pdf."};
+                       .to_do = say("Let the name end in .png, .svg or .pdf.")};
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
     const Drawing page = plan_page(open->scene, open->plan(), check(open->scene, open->plan()));
@@ -147,9 +149,10 @@ int refuse(std::ostream& err, const std::string& found, const std::string& to_do
 int refuse_call(std::ostream& err, const CLI::App& app, const std::string& first_word, const CLI::ParseError& error) {
     const std::vector<CLI::App*> chosen = app.get_subcommands();
     if (chosen.empty())
-        return refuse(err, first_word.empty() ? "There is no command." : "\"" + first_word + "\" is no command.",
-                      "Use check, table or picture. To see how to call them: boughwork --help");
-    return refuse(err, error.what(), "To see how to call it: boughwork " + chosen.front()->get_name() + " --help");
+        return refuse(err,
+                      first_word.empty() ? say("There is no command.") : say("\"{0}\" is no command.", {first_word}),
+                      say("Use check, table or picture. To see how to call them: boughwork --help"));
+    return refuse(err, error.what(), say("To see how to call it: boughwork {0} --help", {chosen.front()->get_name()}));
 }
 
 }  // namespace
@@ -184,7 +187,7 @@ int run_console(int argc, const char* const* argv, std::ostream& out, std::ostre
     const Result<Outcome> outcome = entry->run(asked);
     if (!outcome) return refuse(err, outcome.problem().found, outcome.problem().to_do);
     out << outcome->output << std::flush;
-    if (!out) return refuse(err, "The result could not be written.", "See that there is room where it goes.");
+    if (!out) return refuse(err, say("The result could not be written."), say("See that there is room where it goes."));
     return outcome->exit_code;
 }
 

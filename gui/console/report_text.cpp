@@ -6,6 +6,7 @@
 
 #include "engine/storage/fingerprint.h"
 #include "engine/typed_length.h"
+#include "engine/words/say.h"
 #include "gui/console/table_rows.h"
 #include "gui/picture/report_words.h"
 #include "rules/description.h"
@@ -43,32 +44,32 @@ std::string in_columns(std::vector<Row> rows, const std::vector<std::size_t>& to
 }
 
 std::string findings_text(const Report& report, const std::vector<std::optional<Remedy>>& remedies) {
-    std::string text = "\nThe referee says\n";
+    std::string text = "\n" + say("The referee says") + "\n";
     if (report.findings.empty()) {
         const bool any = std::any_of(report.pieces.begin(), report.pieces.end(), [](const PieceReport& piece) {
             return piece.state != PieceState::in_the_envelope;
         });
-        return text + (any ? "  Every hung piece counts.\n" : "  No piece hangs yet.\n");
+        return text + "  " + (any ? say("Every hung piece counts.") : say("No piece hangs yet.")) + "\n";
     }
     for (std::size_t i = 0; i < report.findings.size(); ++i) {
         const std::string number = std::to_string(i + 1) + ". ";
         text += "  " + number + plain_line(report.findings[i].says) + "\n";
         if (remedies[i])
-            text += "  " + std::string(number.size(), ' ') + "Fix: " + in_words(remedies[i]->piece) + ", " +
-                    remedies[i]->says + ".\n";
+            text += "  " + std::string(number.size(), ' ') +
+                    say("Fix: {0}, {1}.", {in_words(remedies[i]->piece), remedies[i]->says}) + "\n";
     }
-    for (const WayOut& way : report.ways_out) text += "  Another way: " + way.says + "\n";
+    for (const WayOut& way : report.ways_out) text += "  " + say("Another way: {0}", {way.says}) + "\n";
     return text;
 }
 
 std::string challenge_text(const Challenge& challenge, const Report& report) {
-    std::string text = "\nThe challenge";
-    if (!challenge.name.empty()) text += ": " + plain_line(challenge.name);
-    text += "\n  fingerprint " + fingerprint(challenge) + "\n";
-    if (report.challenge.empty()) return text + "  It asks nothing of the plan as a whole.\n";
+    const std::string name = plain_line(challenge.name);
+    const std::string text = "\n" + (name.empty() ? say("The challenge") : say("The challenge: {0}", {name})) + "\n  " +
+                             say("fingerprint {0}", {fingerprint(challenge)}) + "\n";
+    if (report.challenge.empty()) return text + "  " + say("It asks nothing of the plan as a whole.") + "\n";
     std::vector<Row> rows;
     for (const ChallengeLine& line : report.challenge)
-        rows.push_back({!line.met ? "? not judged" : *line.met ? "+ met" : "! not met", line.says});
+        rows.push_back({!line.met ? say("? not judged") : *line.met ? say("+ met") : say("! not met"), line.says});
     return text + in_columns(rows, {});
 }
 
@@ -76,13 +77,13 @@ std::string bonuses_text(const Report& report) {
     if (report.bonuses.empty()) return "";
     std::vector<Row> rows;
     for (const BonusLine& bonus : report.bonuses) rows.push_back({number_in_words(bonus.points), bonus.words});
-    return "\nBonuses\n" + in_columns(rows, {0});
+    return "\n" + say("Bonuses") + "\n" + in_columns(rows, {0});
 }
 
 std::string pieces_text(const Scene& scene, const Plan& plan, const Report& report) {
     const Challenge& challenge = scene.challenge;
-    std::vector<Row> rows{
-        {"No.", std::string("sides, ") + symbol_of(challenge.units), "kind", "hangs from", "points", ""}};
+    std::vector<Row> rows{{say("No."), say("sides, {0}", {symbol_of(challenge.units)}), say("kind"), say("hangs from"),
+                           say("points"), ""}};
     for (const PieceReport& piece : report.pieces) {
         std::string sides;
         for (const std::int64_t steps : piece.measures.sides_in_steps)
@@ -90,13 +91,13 @@ std::string pieces_text(const Scene& scene, const Plan& plan, const Report& repo
         const Piece* made = find_piece(scene, piece.number);
         assert(made && "the report is on pieces of this scene");
         std::string kind = describe(made->shape, piece.measures, challenge).name;
-        if (piece.measures.kinds && piece.measures.kinds->close_call) kind += " (close call)";
+        if (piece.measures.kinds && piece.measures.kinds->close_call) kind = say("{0} (close call)", {kind});
         const bool waits = piece.state == PieceState::in_the_envelope;
         rows.push_back({std::to_string(piece.number.value), sides, kind, hangs_from_words(plan, piece),
                         waits ? "" : number_in_words(piece.points),
-                        piece.broken.empty() ? "" : "does not count: " + reasons_words(piece)});
+                        piece.broken.empty() ? "" : say("does not count: {0}", {reasons_words(piece)})});
     }
-    return "\nPieces\n" + in_columns(rows, {0, 4}) + "  " + kinds_words(challenge) + "\n";
+    return "\n" + say("Pieces") + "\n" + in_columns(rows, {0, 4}) + "  " + kinds_words(challenge) + "\n";
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "engine/typed_length.h"
 #include "engine/typed_number.h"
 #include "engine/words/say.h"
+#include "rules/wording.h"
 
 namespace boughwork {
 namespace {
@@ -106,7 +107,7 @@ struct CriterionWords {
     std::string operator()(const KindAppears& asks) const {
         const std::string count = std::to_string(asks.at_least);
         return asks.at_least == 1 ? say("At least {0} {1} counts.", {count, triangle_words(asks.kind)})
-                                  : say("At least {0} {1} count.", {count, triangles_words(asks.kind)});
+                                  : say("At least {0} {1} count.", {count, triangles_in_words(asks.kind)});
     }
     std::string operator()(const KindShare& asks) const {
         const char* pieces = asks.at_most ? phrase("Of every 100 triangles that count, at most {0} are {1}.")
@@ -114,7 +115,7 @@ struct CriterionWords {
         const char* points = asks.at_most ? phrase("Of every 100 points, at most {0} come from {1}.")
                                           : phrase("Of every 100 points, at least {0} come from {1}.");
         return say(asks.of == ShareOf::pieces ? pieces : points,
-                   {typed_number(asks.percent), triangles_words(asks.kind)});
+                   {typed_number(asks.percent), triangles_in_words(asks.kind)});
     }
 };
 
@@ -143,7 +144,7 @@ struct BonusWords {
 std::string says(Setting setting, const Challenge& challenge) {
     const Limits& limits = challenge.limits;
     switch (setting) {
-        case Setting::units: return say("Lengths are shown in {0}.", {unit_words(challenge.units)});
+        case Setting::units: return say("Lengths are shown in {0}.", {said(challenge.units)});
         case Setting::step: return say("Sides are measured to the nearest {0}.", {step_words(challenge.step)});
         case Setting::tolerance: {
             const Unit unit = challenge.units == Unit::in ? Unit::in : Unit::mm;
@@ -179,7 +180,7 @@ std::string says(Setting setting, const Challenge& challenge) {
             return limits.least_height
                        ? say("Every piece is {0} high.", {range_words({limits.least_height, {}}, challenge.units)})
                        : say("Pieces may be of any height.");
-        case Setting::score: return say(words(challenge.score.by), {unit_words(score_unit(challenge))});
+        case Setting::score: return say(words(challenge.score.by), {said(score_unit(challenge))});
         default: break;
     }
     Shown shown = challenge.shown;
@@ -199,21 +200,6 @@ std::string triangle_words(Kind kind) {
                                      phrase("acute triangle"),       phrase("obtuse triangle")};
     return say(names[static_cast<std::size_t>(kind)]);
 }
-
-std::string triangles_words(Kind kind) {
-    constexpr const char* names[] = {phrase("equilateral triangles"), phrase("isosceles triangles"),
-                                     phrase("scalene triangles"),     phrase("right triangles"),
-                                     phrase("acute triangles"),       phrase("obtuse triangles")};
-    return say(names[static_cast<std::size_t>(kind)]);
-}
-
-std::string kind_words(Kind kind) {
-    constexpr const char* names[] = {phrase("equilateral"), phrase("isosceles"), phrase("scalene"),
-                                     phrase("right"),       phrase("acute"),     phrase("obtuse")};
-    return say(names[static_cast<std::size_t>(kind)]);
-}
-
-std::string unit_words(Unit unit) { return unit == Unit::in ? say("inch") : symbol_of(unit); }
 
 Shows& shows(Shown& shown, Setting setting) {
     switch (setting) {

@@ -40,13 +40,8 @@ std::string says(const Criterion& criterion);
 /// `challenge` has it.
 std::string says(const Bonus& bonus, const Challenge& challenge);
 
-/// As one and as several: "right triangle", "right triangles".
+/// "right triangle".
 std::string triangle_words(Kind kind);
-std::string triangles_words(Kind kind);
-/// "right"; of a triangle.
-std::string kind_words(Kind kind);
-/// "inch".
-std::string unit_words(Unit unit);
 
 /// Of Challenge::shown.
 Shows& shows(Shown& shown, Setting setting);

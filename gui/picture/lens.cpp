@@ -9,6 +9,7 @@
 
 #include "engine/geometry/shape.h"
 #include "engine/geometry/tree_shape.h"
+#include "engine/words/say.h"
 #include "gui/picture/finding_mark.h"
 #include "gui/picture/outline.h"
 #include "gui/picture/palette.h"
@@ -191,13 +192,14 @@ void draw_slip(std::vector<Mark>& marks, Vec2 top_middle, Allowed allowed, doubl
     marks.push_back(Fill{slip, palette::paper});
     marks.push_back(Stroke{slip, palette::ink, palette::outline_px * scale, true});
     const double left = top_middle.x - extent.x / 2 + 0.7 * size;
-    const auto row = [&](double share, Colour colour, const char* words) {
+    const auto row = [&](double share, Colour colour, const std::string& words) {
         const double y = top_middle.y + share * extent.y;
         draw_bar(marks, {left, y}, {left + 1.8 * size, y}, colour, 0.8 * scale);
         marks.push_back(Text{{left + 2.5 * size, y}, words, size, palette::ink, TextAlign::left});
     };
-    row(0.28, palette::finding, "now");
-    row(0.72, palette::ink, allowed == Allowed::more_than_this ? "needs more than this" : "this much is fine");
+    row(0.28, palette::finding, say("now"));
+    row(0.72, palette::ink,
+        allowed == Allowed::more_than_this ? say("needs more than this") : say("this much is fine"));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "engine/geometry/extent.h"
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/plan_picture.h"
 #include "gui/picture/report_words.h"
@@ -35,7 +36,7 @@ std::string one_line(const std::string& words, std::size_t most_letters) {
 std::string question_marks_words(const Report& report) {
     for (const PieceReport& piece : report.pieces)
         if (piece.state != PieceState::in_the_envelope && piece.measures.kinds && piece.measures.kinds->close_call)
-            return " ? is a close call: nearly a right angle.";
+            return " " + say("? is a close call: nearly a right angle.");
     return "";
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "engine/words/say.h"
 #include "rules/measure.h"
 #include "rules/wording.h"
 
@@ -23,24 +24,27 @@ std::string counts_words(const Report& report) {
         return std::count_if(report.pieces.begin(), report.pieces.end(),
                              [&](const PieceReport& piece) { return piece.state == state; });
     };
-    std::string words = counted(how_many(PieceState::counts), "piece counts", "pieces count");
-    if (const auto do_not = how_many(PieceState::does_not_count)) words += ", " + counted(do_not, "does not", "do not");
+    std::string words = counted(how_many(PieceState::counts), phrase("{0} piece counts"), phrase("{0} pieces count"));
+    if (const auto do_not = how_many(PieceState::does_not_count))
+        words += ", " + counted(do_not, phrase("{0} does not"), phrase("{0} do not"));
     if (const auto wait = how_many(PieceState::in_the_envelope))
-        words += ", " + counted(wait, "is", "are") + " in the envelope";
+        words += ", " + counted(wait, phrase("{0} is in the envelope"), phrase("{0} are in the envelope"));
     return words + ".";
 }
 
 std::string score_words(double score) {
     const std::string number = number_in_words(score);
-    return number + (number == "1" ? " point" : " points");
+    return say(number == "1" ? phrase("{0} point") : phrase("{0} points"), {number});
 }
 
 std::string kinds_words(const Challenge& challenge) {
     const std::string degrees = number_in_words(challenge.right_within_deg);
-    return std::string(challenge.equilateral_is_isosceles
-                           ? "Here, an isosceles triangle has at least two equal sides."
-                           : "Here, an isosceles triangle has exactly two equal sides.") +
-           " Right means within " + degrees + (degrees == "1" ? " degree" : " degrees") + " of 90.";
+    return (challenge.equilateral_is_isosceles ? say("Here, an isosceles triangle has at least two equal sides.")
+                                               : say("Here, an isosceles triangle has exactly two equal sides.")) +
+           " " +
+           say(degrees == "1" ? phrase("Right means within {0} degree of 90.")
+                              : phrase("Right means within {0} degrees of 90."),
+               {degrees});
 }
 
 }  // namespace boughwork

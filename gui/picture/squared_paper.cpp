@@ -195,13 +195,8 @@ std::vector<Mark> rulers(const Camera& camera, Unit unit, double scale) {
                              palette::quiet_text,
                              TextAlign::right});
     }
-    marks.push_back(Text{{view.x - 1.6 * tick, bottom + tick + 0.75 * size},
-                         unit == Unit::in   ? "inch"
-                         : unit == Unit::cm ? "cm"
-                                            : "mm",
-                         size,
-                         palette::quiet_text,
-                         TextAlign::right});
+    marks.push_back(Text{
+        {view.x - 1.6 * tick, bottom + tick + 0.75 * size}, said(unit), size, palette::quiet_text, TextAlign::right});
     return marks;
 }
 

@@ -76,6 +76,7 @@ enum class Action {
     take_challenge,
     seal_challenge,
     break_seal,
+    other_language,
     help,
 };
 
@@ -170,9 +171,9 @@ struct Keys {
 /// One row of the command table.
 struct CommandRow {
     Action action;
-    const char* name;  ///< As on buttons: "next side".
+    const char* name;  ///< A phrase, as on buttons: "next side".
     Keys keys;
-    const char* help;  ///< One sentence for the help page.
+    const char* help;  ///< A phrase, one sentence for the help page.
     bool (*possible)(const Session&);
     Keys also = {};  ///< A second key for the same.
 };

@@ -62,32 +62,57 @@ bool not_sealed(const Session& s) { return on_challenge(s) && !s.scene().challen
 
 bool more_plans(const Session& s) { return !s.held() && s.scene().plans.size() > 1; }
 
+/// As keyboards of the language have it.
+std::string cap_of(const std::string& key) {
+    if (key == "left") return say("Left");
+    if (key == "right") return say("Right");
+    if (key == "up") return say("Up");
+    if (key == "down") return say("Down");
+    if (key == "escape") return say("Escape");
+    if (key == "delete") return say("Delete");
+    std::string cap = key;
+    for (char& c : cap) c = static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+    return cap;
+}
+
 }  // namespace
 
 const std::vector<CommandRow>& command_table() {
     using enum Action;
     static const std::vector<CommandRow> table = {
-        {tree_page, "Tree", {"1"}, "Turns to the tree.", always},
-        {built_page, "Built tree", {"3"}, "Turns to the tree that stands on the table.", always},
-        {lesson_page, "Lesson", {"5"}, "Turns to the clock, the bell and the tour.", always},
+        {tree_page, phrase("Tree"), {"1"}, phrase("Turns to the tree."), always},
+        {built_page, phrase("Built tree"), {"3"}, phrase("Turns to the tree that stands on the table."), always},
+        {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
         {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
 
-        {next_side, "next side", {"s"}, "Hangs the piece by its next side.", has_other_side},
-        {mirror_image, "mirror image", {"m"}, "Turns the piece over.", piece_in_plan},
-        {next_span, "next branch", {"n"}, "Hangs the piece from the next branch, where there is room.", piece_chosen},
-        {nudge_left, "left", {"left"}, "Moves it one step to the left; a hanging piece slides along.", can_be_nudged},
-        {nudge_right,
-         "right",
-         {"right"},
-         "Moves it one step to the right; a hanging piece slides along.",
+        {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
+        {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_in_plan},
+        {next_span,
+         phrase("next branch"),
+         {"n"},
+         phrase("Hangs the piece from the next branch, where there is room."),
+         piece_chosen},
+        {nudge_left,
+         phrase("to the left"),
+         {"left"},
+         phrase("Moves it one step to the left; a hanging piece slides along."),
          can_be_nudged},
-        {nudge_up, "up", {"up"}, "Moves it one step up.", can_be_nudged},
-        {nudge_down, "down", {"down"}, "Moves it one step down.", can_be_nudged},
-        {turn_left, "turn left", {"q"}, "Turns the piece a little, against the clock.", piece_hung},
-        {turn_right, "turn right", {"w"}, "Turns the piece a little, with the clock.", piece_hung},
-        {take_down, "take down", {"e"}, "Puts the piece, and what hangs from it, back into the envelope.", piece_hung},
-        {throw_away, "throw away", {"delete"}, "Throws the piece away, from every plan.", piece_chosen},
-        {make_a_piece, "make a piece", {"a"}, "Makes a new piece for the envelope.", hand_is_empty},
+        {nudge_right,
+         phrase("to the right"),
+         {"right"},
+         phrase("Moves it one step to the right; a hanging piece slides along."),
+         can_be_nudged},
+        {nudge_up, phrase("up"), {"up"}, phrase("Moves it one step up."), can_be_nudged},
+        {nudge_down, phrase("down"), {"down"}, phrase("Moves it one step down."), can_be_nudged},
+        {turn_left, phrase("turn left"), {"q"}, phrase("Turns the piece a little, against the clock."), piece_hung},
+        {turn_right, phrase("turn right"), {"w"}, phrase("Turns the piece a little, with the clock."), piece_hung},
+        {take_down,
+         phrase("take down"),
+         {"e"},
+         phrase("Puts the piece, and what hangs from it, back into the envelope."),
+         piece_hung},
+        {throw_away, phrase("throw away"), {"delete"}, phrase("Throws the piece away, from every plan."), piece_chosen},
+        {make_a_piece, phrase("make a piece"), {"a"}, phrase("Makes a new piece for the envelope."), hand_is_empty},
         {change_piece,
          phrase("change"),
          {"x"},
@@ -104,62 +129,98 @@ const std::vector<CommandRow>& command_table() {
          phrase("Makes a piece of the mirrored shape for the envelope."),
          has_mirror_image},
 
-        {choose_next, "choose next", {"d"}, "Chooses the next piece, branch or bend.", hand_is_empty_on_tree},
+        {choose_next,
+         phrase("choose next"),
+         {"d"},
+         phrase("Chooses the next piece, branch or bend."),
+         hand_is_empty_on_tree},
         {choose_previous,
-         "choose the one before",
+         phrase("choose the one before"),
          {"d", false, true},
-         "Chooses the piece, branch or bend before.",
+         phrase("Chooses the piece, branch or bend before."),
          hand_is_empty_on_tree},
         {choose_nothing,
-         "let be",
+         phrase("let be"),
          {"escape"},
-         "Drops what is held as if it had not been touched; chooses nothing.",
+         phrase("Drops what is held as if it had not been touched; chooses nothing."),
          something_chosen},
 
-        {next_finding, "next", {"r"}, "The referee says the next thing.", more_findings},
-        {show_finding, "show", {"l"}, "Looks closer at what the referee says.", finding_there},
-        {fix_finding, "fix", {"f"}, "Makes the smallest move that puts it right.", fix_there},
+        {next_finding, phrase("next"), {"r"}, phrase("The referee says the next thing."), more_findings},
+        {show_finding, phrase("show"), {"l"}, phrase("Looks closer at what the referee says."), finding_there},
+        {fix_finding, phrase("fix"), {"f"}, phrase("Makes the smallest move that puts it right."), fix_there},
 
-        {add_branch, "add a branch", {"b"}, "Adds a branch to the tree.", hand_is_empty_on_tree},
+        {add_branch, phrase("add a branch"), {"b"}, phrase("Adds a branch to the tree."), hand_is_empty_on_tree},
         {remove_branch,
-         "take off the branch",
+         phrase("take off the branch"),
          {"b", false, true},
-         "Takes the chosen branch off the tree.",
+         phrase("Takes the chosen branch off the tree."),
          branch_chosen},
-        {add_bend, "add a bend", {"v"}, "Gives the chosen branch one more bend.", branch_chosen},
-        {remove_bend, "take out the bend", {"v", false, true}, "Takes the chosen bend out of its branch.", bend_can_go},
+        {add_bend, phrase("add a bend"), {"v"}, phrase("Gives the chosen branch one more bend."), branch_chosen},
+        {remove_bend,
+         phrase("take out the bend"),
+         {"v", false, true},
+         phrase("Takes the chosen bend out of its branch."),
+         bend_can_go},
 
-        {next_plan, "next plan", {"p"}, "Goes to the next plan.", more_plans},
-        {copy_plan, "copy plan", {"c"}, "Makes a copy of this plan, to try something else.", hand_is_empty},
-        {new_plan, "new plan", {"c", false, true}, "Makes a plan with the same tree and nothing hung.", hand_is_empty},
-        {rename_plan, "rename plan", {"p", false, true}, "Gives this plan another name.", hand_is_empty},
+        {next_plan, phrase("next plan"), {"p"}, phrase("Goes to the next plan."), more_plans},
+        {copy_plan,
+         phrase("copy plan"),
+         {"c"},
+         phrase("Makes a copy of this plan, to try something else."),
+         hand_is_empty},
+        {new_plan,
+         phrase("new plan"),
+         {"c", false, true},
+         phrase("Makes a plan with the same tree and nothing hung."),
+         hand_is_empty},
+        {rename_plan,
+         phrase("rename plan"),
+         {"p", false, true},
+         phrase("Gives this plan another name."),
+         hand_is_empty},
         {remove_plan,
-         "throw this plan away",
+         phrase("throw this plan away"),
          {"delete", false, true},
-         "Throws this plan away; its pieces stay.",
+         phrase("Throws this plan away; its pieces stay."),
          more_plans},
 
         {rest_as_planned,
-         "the rest is as planned",
+         phrase("the rest is as planned"),
          {"3", false, true},
-         "Judges every planned piece that nobody has looked at as planned.",
+         phrase("Judges every planned piece that nobody has looked at as planned."),
          some_to_judge},
-        {run_clock, "start or stop the clock", {"k"}, "Starts the lesson's clock, or stops it.", phase_there},
-        {next_phase, "next phase", {"k", false, true}, "Goes on to the next phase of the lesson.", phase_there},
-        {ring_bell, "ring the bell", {"j"}, "Keeps every plan as it is now, with its score.", hand_is_empty},
-        {end_lesson,
-         "the lesson is over",
-         {"j", false, true},
-         "Shows what was kept back until after the lesson, or hides it again.",
+        {run_clock,
+         phrase("start or stop the clock"),
+         {"k"},
+         phrase("Starts the lesson's clock, or stops it."),
+         phase_there},
+        {next_phase,
+         phrase("next phase"),
+         {"k", false, true},
+         phrase("Goes on to the next phase of the lesson."),
+         phase_there},
+        {ring_bell,
+         phrase("ring the bell"),
+         {"j"},
+         phrase("Keeps every plan as it is now, with its score."),
          hand_is_empty},
-        {projector, "projector", {"x"}, "Shows the tree and the referee alone, twice as large.", hand_is_empty},
-        {tour, "tour of the rules", {"g"}, "Shows each rule, broken and kept.", hand_is_empty},
-        {next_stop, "next rule", {"x", false, true}, "Goes on to the next rule of the tour.", on_tour},
-        {stop_before, "the rule before", {"g", false, true}, "Goes back to the rule before.", on_tour},
+        {end_lesson,
+         phrase("the lesson is over"),
+         {"j", false, true},
+         phrase("Shows what was kept back until after the lesson, or hides it again."),
+         hand_is_empty},
+        {projector,
+         phrase("projector"),
+         {"x"},
+         phrase("Shows the tree and the referee alone, twice as large."),
+         hand_is_empty},
+        {tour, phrase("tour of the rules"), {"g"}, phrase("Shows each rule, broken and kept."), hand_is_empty},
+        {next_stop, phrase("next rule"), {"x", false, true}, phrase("Goes on to the next rule of the tour."), on_tour},
+        {stop_before, phrase("the rule before"), {"g", false, true}, phrase("Goes back to the rule before."), on_tour},
 
-        {zoom_in, "closer", {"+"}, "Shows everything larger.", on_tree},
-        {zoom_out, "farther", {"-"}, "Shows everything smaller.", on_tree},
-        {show_all, "show all", {"0"}, "Shows the whole tree.", on_tree},
+        {zoom_in, phrase("closer"), {"+"}, phrase("Shows everything larger."), on_tree},
+        {zoom_out, phrase("farther"), {"-"}, phrase("Shows everything smaller."), on_tree},
+        {show_all, phrase("show all"), {"0"}, phrase("Shows the whole tree."), on_tree},
 
         {save_for_class,
          phrase("save for the class"),
@@ -182,13 +243,20 @@ const std::vector<CommandRow>& command_table() {
          phrase("Asks whether the challenge may be changed again."),
          sealed},
 
-        {undo, "undo", {"z", true}, "Takes back the last change.", can_undo},
-        {redo, "redo", {"y", true}, "Makes the change again that was taken back.", can_redo, {"z", true, true}},
-        {save, "save", {"s", true}, "Saves to the file.", always},
-        {save_as, "save as", {"s", true, true}, "Saves under another name.", hand_is_empty},
-        {open, "open", {"o", true}, "Opens a file.", hand_is_empty},
-        {new_tree, "new tree", {"n", true}, "Starts a new tree.", hand_is_empty},
-        {help, "help", {"F1"}, "Shows all keys.", always},
+        {undo, phrase("undo"), {"z", true}, phrase("Takes back the last change."), can_undo},
+        {redo,
+         phrase("redo"),
+         {"y", true},
+         phrase("Makes the change again that was taken back."),
+         can_redo,
+         {"z", true, true}},
+        {save, phrase("save"), {"s", true}, phrase("Saves to the file."), always},
+        {save_as, phrase("save as"), {"s", true, true}, phrase("Saves under another name."), hand_is_empty},
+        {open, phrase("open"), {"o", true}, phrase("Opens a file."), hand_is_empty},
+        {new_tree, phrase("new tree"), {"n", true}, phrase("Starts a new tree."), hand_is_empty},
+        // The name of the language to come, in that language: in Spanish it is said "English".
+        {other_language, phrase("español"), {"l", true}, phrase("Says everything in Spanish."), hand_is_empty},
+        {help, phrase("help"), {"F1"}, phrase("Shows all keys."), always},
     };
     return table;
 }
@@ -201,10 +269,9 @@ const CommandRow& row_of(Action action) {
 }
 
 std::string key_name(const Keys& keys) {
-    std::string name = keys.key;
-    if (name.empty()) return "";
-    name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
-    return std::string(keys.ctrl ? "Ctrl+" : "") + (keys.shift ? "Shift+" : "") + name;
+    const std::string cap = cap_of(keys.key);
+    if (cap.empty()) return "";
+    return (keys.ctrl ? "Ctrl+" : "") + (keys.shift ? say("Shift") + "+" : "") + cap;
 }
 
 }  // namespace boughwork

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "engine/storage/plan_file.h"
+#include "engine/words/say.h"
 
 namespace boughwork {
 namespace {
@@ -58,17 +59,18 @@ void Document::keep_lesson_of(const Scene& left) {
 
 Result<Done> Document::put_aside(const Scene& shown) {
     if (shown == saved_) return forget_copy();
-    const std::string kept = "The open plan stays as it was.";
+    const std::string kept = say("The open plan stays as it was.");
     if (recovered_)
-        return Problem{"What was kept of the open plan has not been looked at yet.", kept,
-                       "First say whether you want it back."};
+        return Problem{say("What was kept of the open plan has not been looked at yet."), kept,
+                       say("First say whether you want it back.")};
     const Result<Done> done = autosave_.keep(shown);
     if (!done)
-        return Problem{"No copy of what is not saved can be kept. " + done.problem().found, kept,
-                       "Save the open plan first."};
+        return Problem{say("No copy of what is not saved can be kept. {0}", {done.problem().found}), kept,
+                       say("Save the open plan first.")};
     // Read back, since nothing else will hold it: a session without a folder keeps nothing.
     if (autosave_.kept() != shown)
-        return Problem{"The open plan is not saved, and no copy of it could be kept.", kept, "Save it first."};
+        return Problem{say("The open plan is not saved, and no copy of it could be kept."), kept,
+                       say("Save it first.")};
     return Done{};
 }
 
@@ -85,7 +87,7 @@ Result<Done> Document::open(const std::string& path, bool as_new) {
 
 Result<Done> Document::start_new() {
     if (path_.empty()) {
-        record(new_scene(), "start a new tree", std::nullopt);
+        record(new_scene(), say("start a new tree"), std::nullopt);
         return Done{};
     }
     const Result<Done> aside = put_aside(scene());
@@ -99,7 +101,9 @@ Result<InTheWay> Document::in_the_way(const std::string& path) {
     if (path != path_) return there ? InTheWay::another_file : InTheWay::nothing;
     if (!there) return InTheWay::gone;
     const Result<std::string> now = files_.read(path);
-    if (!now) return Problem{now.problem().found, "Nothing was written; the plan stays open.", "Save it elsewhere."};
+    if (!now)
+        return Problem{now.problem().found, say("Nothing was written; the plan stays open."),
+                       say("Save it elsewhere.")};
     return *now == on_disk_ ? InTheWay::nothing : InTheWay::changed;
 }
 
@@ -128,7 +132,7 @@ Result<Done> Document::recover(bool take) {
     if (!recovered_) return Done{};
     Scene scene = *std::exchange(recovered_, std::nullopt);
     if (take) {
-        record(std::move(scene), "take back what was kept", std::nullopt);
+        record(std::move(scene), say("take back what was kept"), std::nullopt);
         return Done{};
     }
     return forget_copy();
@@ -159,8 +163,8 @@ Result<Done> Document::tick(double now_s, const Scene& shown) {
     differs_since_s_.reset();
     const Result<Done> done = autosave_.keep(shown);
     if (!done)
-        return Problem{"No copy of what is not saved can be kept. " + done.problem().found,
-                       "The plan stays open, and it is tried again.", "Save it yourself."};
+        return Problem{say("No copy of what is not saved can be kept. {0}", {done.problem().found}),
+                       say("The plan stays open, and it is tried again."), say("Save it yourself.")};
     copy_ = shown;
     return Done{};
 }
@@ -176,8 +180,9 @@ Result<Scene> plan_in_file(const std::string& path, const std::string& text) {
 Result<std::string> text_to_save(const Scene& scene) {
     std::string text = write_plan(scene);
     if (text.size() > largest_file_bytes)
-        return Problem{"The plan would make a file of more than 16 MiB.", "Nothing was written; the plan stays open.",
-                       "Throw away plans or pieces that are not needed."};
+        return Problem{say("The plan would make a file of more than 16 MiB."),
+                       say("Nothing was written; the plan stays open."),
+                       say("Throw away plans or pieces that are not needed.")};
     return text;
 }
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "engine/words/say.h"
+#include "gui/session/chosen_language.h"
 #include "gui/session/pulling.h"
 #include "gui/session/session.h"
 #include "gui/session/work.h"
@@ -58,6 +59,7 @@ void Session::press(Action action) {
         case Action::seal_challenge: seal(true); break;
         case Action::break_seal: dialog_ = Dialog::break_seal; break;
         case Action::help: dialog_ = Dialog::help; break;
+        case Action::other_language: speak_other_language(); break;
 
         case Action::next_side:
         case Action::mirror_image:
@@ -108,7 +110,8 @@ void Session::work(Action action) {
     const std::vector<Edit> edits =
         piece ? work_on_piece(scene(), report(), *piece, action) : work_on_tree(scene(), report(), chosen_, action);
     if (edits.empty()) {
-        problem_ = Problem{"There is no branch to hang from.", "The piece stays where it is.", "Add a branch first."};
+        problem_ = Problem{say("There is no branch to hang from."), say("The piece stays where it is."),
+                           say("Add a branch first.")};
         return;
     }
     // The bend that is taken out leaves its place to another.
@@ -116,6 +119,12 @@ void Session::work(Action action) {
     if (!wish(edits)) return;
     if (piece) verdict_.show_about(scene(), *piece);
     if (action == Action::remove_bend) choose(PickedBranch{*branch});
+}
+
+void Session::speak_other_language() {
+    speak(spoken() == Language::english ? Language::spanish : Language::english);
+    keep_language(files_, kept_in_);
+    look_again();  // the report's sentences are made where the plan is judged
 }
 
 void Session::choose_in_turn(bool forward) {
@@ -129,7 +138,7 @@ void Session::choose_in_turn(bool forward) {
 void Session::fix_finding() {
     const Remedy fix = *finding_remedy();
     chosen_ = PickedPiece{fix.piece};
-    wish(put_right(plan(), fix), "fix: " + fix.says);
+    wish(put_right(plan(), fix), say("fix: {0}", {fix.says}));
 }
 
 void Session::seal(bool sealed) {

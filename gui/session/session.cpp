@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "engine/geometry/extent.h"
+#include "engine/words/say.h"
 #include "gui/session/chain.h"
 #include "gui/session/work.h"
 
@@ -17,7 +18,7 @@ constexpr double margin_px = 24;
 }  // namespace
 
 Session::Session(Files& files, std::string autosave_folder)
-    : files_(files), document_(files, std::move(autosave_folder)) {
+    : files_(files), kept_in_(autosave_folder), document_(files, std::move(autosave_folder)) {
     begin_again();
 }
 
@@ -131,7 +132,7 @@ void Session::travel(bool back) {
     const std::optional<PieceNumber> piece = back ? undone : history().selection();
     if (piece && find_piece(document_.scene(), *piece)) chosen_ = PickedPiece{*piece};
     look_again();
-    word_ = (back ? "taken back: " : "done again: ") + label;
+    word_ = say(back ? phrase("taken back: {0}") : phrase("done again: {0}"), {label});
 }
 
 }  // namespace boughwork

@@ -126,6 +126,7 @@ private:
     void choose_in_turn(bool forward);
     void fix_finding();
     void seal(bool sealed);
+    void speak_other_language();
 
     void open(const std::string& path, bool as_new);  // these in session_file.cpp
     void save(const std::string& path, bool replace);
@@ -150,6 +151,7 @@ private:
     bool went_well(const Result<Done>& result);
 
     Files& files_;
+    std::string kept_in_;  ///< The folder of autosaved copies.
     Document document_;
     std::optional<Scene> preview_;
     std::optional<Held> held_;

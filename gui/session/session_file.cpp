@@ -3,6 +3,8 @@
 #include "engine/words/say.h"
 #include "gui/session/session.h"
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 
 bool Session::went_well(const Result<Done>& result) {
@@ -33,10 +35,10 @@ void Session::open(const std::string& path, bool as_new) {
     const bool was_unsaved = unsaved();
     if (!went_well(document_.open(path, as_new))) return;
     begin_again();
-    word_ = was_unsaved ? "opened; what was not saved before is kept" : "opened";
+    word_ = was_unsaved ? say("opened; what was not saved before is kept") : say("opened");
     if (document_.shared())
-        problem_ = Problem{"This plan is open in another window too.", "Each window keeps its own changes.",
-                           "Save in one of them only. The other asks before it saves over it."};
+        problem_ = Problem{say("This plan is open in another window too."), say("Each window keeps its own changes."),
+                           say("Save in one of them only. The other asks before it saves over it.")};
 }
 
 void Session::save(const std::string& path, bool replace) {
@@ -62,7 +64,7 @@ void Session::save(const std::string& path, bool replace) {
     }
     if (!went_well(document_.save(target))) return;
     close_dialog();
-    word_ = "saved";
+    word_ = say("saved");
 }
 
 void Session::save_for_class(const std::string& path, bool replace) {
@@ -111,7 +113,7 @@ void Session::recover(bool take) {
     const bool done = went_well(document_.recover(take));
     close_dialog();
     look_again();
-    if (done) word_ = take ? "taken back; save it to keep it" : "thrown away";
+    if (done) word_ = take ? say("taken back; save it to keep it") : say("thrown away");
 }
 
 void Session::leave(bool anyway) {

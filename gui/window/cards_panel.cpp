@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/window/card_pictures.h"
 
@@ -25,12 +26,12 @@ void draw_card(const Session& session, const PictureCard& card, const PixelBox& 
 
     const double left = picture.x + side + widgets.px(9);
     const double room = box.x + box.width - left - widgets.px(5);
-    const bool large = box.height > widgets.px(60) && widgets.lettering().width_px(card.label, Face::body) <= room;
+    const bool large = box.height > widgets.px(60) && widgets.lettering().width_px(card.name, Face::body) <= room;
     const Face face = large ? Face::body : Face::small;
     const double apart = widgets.px(large ? 15 : 10.5);
     const double first = box.y + box.height / 2 - apart;
     const double second = box.y + box.height / 2 + apart;
-    widgets.write({left, first}, widgets.fitted(card.label, face, room), face, palette::ink);
+    widgets.write({left, first}, widgets.fitted(card.name, face, room), face, palette::ink);
     double words = left;
     if (card.met) {
         const double size = widgets.px(large ? 16 : 13);
@@ -58,9 +59,9 @@ void draw_challenge_card(const Session& session, const PixelBox& box, Widgets& w
     const double room = box.width - widgets.px(22);
     const double apart = widgets.px(10.5);
     const double line = box.y + box.height / 2;
-    widgets.write({left, line - apart}, "Challenge", Face::small, palette::paper);
-    widgets.write({left, line + apart}, widgets.fitted(name.empty() ? "read it" : name, Face::small, room), Face::small,
-                  palette::paper);
+    widgets.write({left, line - apart}, say("Challenge"), Face::small, palette::paper);
+    widgets.write({left, line + apart}, widgets.fitted(name.empty() ? say("read it") : name, Face::small, room),
+                  Face::small, palette::paper);
 }
 
 bool any_unmet(const std::vector<PictureCard>& cards, std::size_t from, std::size_t to) {

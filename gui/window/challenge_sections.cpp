@@ -104,7 +104,7 @@ void draw_measuring(const SectionTools& tools) {
                 wanted.equilateral_is_isosceles);
     tools.setting(Setting::hand_lengths);
     form.choose("scoring lengths",
-                std::vector<Option<bool>>{{false, "planned", phrase("as planned")},
+                std::vector<Option<bool>>{{false, "planned", phrase("the planned ones")},
                                           {true, "by hand", phrase("measured by hand")}},
                 wanted.hand_lengths_score);
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 
 namespace boughwork {
@@ -30,10 +31,11 @@ DialogCard draw_dialog_card(const Layout& layout, Widgets& widgets, const std::s
     return {{card.x + pad, top, width - 2 * pad, foot.y - widgets.px(14) - top}, foot};
 }
 
-bool Foot::button(const std::string& label, Tone tone, bool possible) {
-    const double width = widgets_.lettering().width_px(label, Face::body) + widgets_.px(40);
+bool Foot::button(const char* label, Tone tone, bool possible) {
+    const std::string words = say(label);
+    const double width = widgets_.lettering().width_px(words, Face::body) + widgets_.px(40);
     end_ -= width;
-    const bool pressed = widgets_.button(label, label, {end_, box_.y, width, box_.height}, tone, possible);
+    const bool pressed = widgets_.button(label, words, {end_, box_.y, width, box_.height}, tone, possible);
     end_ -= widgets_.px(10);
     return pressed;
 }

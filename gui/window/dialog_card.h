@@ -24,7 +24,8 @@ class Foot {
 public:
     Foot(const PixelBox& foot, Widgets& widgets) : box_(foot), end_(foot.x + foot.width), widgets_(widgets) {}
 
-    bool button(const std::string& label, Tone tone = Tone::quiet, bool possible = true);
+    /// `label` is a phrase, and said.
+    bool button(const char* label, Tone tone = Tone::quiet, bool possible = true);
 
 private:
     PixelBox box_;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/typed_length.h"
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
 #include "gui/picture/report_words.h"
@@ -22,7 +23,7 @@ void draw_envelope(const PixelBox& box, Widgets& widgets) {
         .points = {{box.x + 2, box.y + 2}, {box.x + box.width / 2, box.y + flap}, {box.x + box.width - 2, box.y + 2}},
         .colour = palette::envelope_line,
         .width = 2 * widgets.scale()}});
-    widgets.write({box.x + box.width / 2, box.y + widgets.px(17)}, "Envelope", Face::small, palette::ink,
+    widgets.write({box.x + box.width / 2, box.y + widgets.px(17)}, say("Envelope"), Face::small, palette::ink,
                   TextAlign::centre);
 }
 
@@ -50,8 +51,8 @@ void EnvelopePanel::draw(const Session& session, const Layout& layout, Widgets& 
     const double top = make.y + make.height + widgets.px(12);
     const PixelBox list{make.x - widgets.px(6), top, make.width + widgets.px(12), box.y + box.height - pad - top};
     if (waiting.empty()) {
-        widgets.write_lines({make.x, top + widgets.px(8), make.width, list.height}, "Nothing waits here.", Face::small,
-                            palette::ink);
+        widgets.write_lines({make.x, top + widgets.px(8), make.width, list.height}, say("Nothing waits here."),
+                            Face::small, palette::ink);
         return;
     }
     const double pitch = widgets.px(122);

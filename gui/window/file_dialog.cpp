@@ -30,8 +30,8 @@ std::string file_name_of(const std::string& title) {
 
 std::string title_of(FileDialog::For purpose) {
     switch (purpose) {
-        case FileDialog::For::open: return "Open a file";
-        case FileDialog::For::save: return "Save as";
+        case FileDialog::For::open: return say("Open a file");
+        case FileDialog::For::save: return say("Save as");
         case FileDialog::For::save_for_class: return say("Save for the class");
         case FileDialog::For::take_challenge: return say("Take the challenge of a file");
     }
@@ -40,9 +40,9 @@ std::string title_of(FileDialog::For purpose) {
 
 const char* button_of(FileDialog::For purpose) {
     switch (purpose) {
-        case FileDialog::For::open: return "open";
+        case FileDialog::For::open: return phrase("open");
         case FileDialog::For::take_challenge: return phrase("take it");
-        default: return "save";
+        default: return phrase("save");
     }
 }
 
@@ -75,7 +75,7 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
 
     Foot foot(card.foot, widgets);
     const bool pressed = foot.button(button_of(purpose_), Tone::strong, !name_.empty());
-    if (foot.button("never mind")) commands.push_back(CloseDialog{});
+    if (foot.button(phrase("never mind"))) commands.push_back(CloseDialog{});
     if ((pressed || entered) && !name_.empty()) commands.push_back(with(name_));
 }
 

@@ -11,6 +11,8 @@
 #include <string>
 #include <vector>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
@@ -71,9 +73,9 @@ Result<Done> Fonts::load(double scale) {
     const std::optional<double> line = ems_per_line(letters);
     const std::optional<double> more_line = ems_per_line(more_letters);
     if (!line)
-        return Problem{.found = "The typeface Andika is missing (" + andika + ").",
+        return Problem{.found = say("The typeface Andika is missing ({0}).", {andika}),
                        .kept = "",
-                       .to_do = "Install the package fonts-sil-andika."};
+                       .to_do = say("Install the package fonts-sil-andika.")};
 
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
     atlas.Clear();

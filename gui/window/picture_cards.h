@@ -30,7 +30,8 @@ enum class CardPicture {
 };
 
 struct PictureCard {
-    std::string label;        ///< Unique: "whole side", "isosceles share".
+    std::string label;        ///< Unique, and the same in every language: "whole side", "isosceles share".
+    std::string name;         ///< The label, said.
     std::string says;         ///< In counts: "all", "9 of 10", "5, need 6".
     std::optional<bool> met;  ///< Absent: not judged.
     CardPicture picture = CardPicture::whole_side;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/window/dialog_card.h"
 
@@ -59,20 +60,21 @@ void draw_rows(const std::string& label, const PixelBox& box, const std::vector<
     widgets.end_scroll();
 }
 
-void draw_close(const DialogCard& card, Widgets& widgets, Commands& commands) {
-    Foot foot(card.foot, widgets);
-    if (foot.button("close", Tone::strong)) commands.push_back(CloseDialog{});
+void draw_close(Foot& foot, Commands& commands) {
+    if (foot.button(phrase("close"), Tone::strong)) commands.push_back(CloseDialog{});
 }
 
 }  // namespace
 
 void draw_help_dialog(const Session&, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const DialogCard card = draw_dialog_card(layout, widgets, "Help: what can be done, and its key", 820, 640);
+    const DialogCard card = draw_dialog_card(layout, widgets, say("Help: what can be done, and its key"), 820, 640);
     std::vector<Row> rows;
-    rows.push_back({{"Tab", "next button", "Goes from button to button; Enter presses."}});
-    for (const CommandRow& row : command_table()) rows.push_back({{key_name(row.keys), row.name, row.help}});
+    rows.push_back({{say("Tab"), say("next button"), say("Goes from button to button; Enter presses.")}});
+    for (const CommandRow& row : command_table()) rows.push_back({{key_name(row.keys), say(row.name), say(row.help)}});
     draw_rows("help words", card.inside, rows, {130, 190, 0}, Face::small, widgets);
-    draw_close(card, widgets, commands);
+    Foot foot(card.foot, widgets);
+    draw_close(foot, commands);
+    if (foot.button(row_of(Action::other_language).name)) commands.push_back(Press{Action::other_language});
 }
 
 }  // namespace boughwork

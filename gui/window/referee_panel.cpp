@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "rules/wording.h"
 
@@ -25,18 +26,19 @@ std::string way_out_words(const Report& report, const Finding& finding) {
 
 /// "2.1 cm left", and of which piece where there is a doubt.
 std::string fix_words(const Finding& finding, const Remedy& remedy) {
-    return "fix: " + (finding.pieces.size() > 1 ? in_words(remedy.piece) + ", " : "") + remedy.says;
+    if (finding.pieces.size() == 1) return say("fix: {0}", {remedy.says});
+    return say("fix: {0}, {1}", {in_words(remedy.piece), remedy.says});
 }
 
 std::string calm_words(const Session& session) {
     const Report& report = session.report();
     if (session.plan().tree.branches.empty())
-        return std::string("The tree has no branch yet. Press \"") + row_of(Action::add_branch).name + "\" below it.";
-    if (session.plan().hung.empty()) return "Nothing hangs yet. Drag a piece from the envelope to a branch.";
+        return say("The tree has no branch yet. Press \"{0}\" below it.", {say(row_of(Action::add_branch).name)});
+    if (session.plan().hung.empty()) return say("Nothing hangs yet. Drag a piece from the envelope to a branch.");
     const auto unmet = std::find_if(report.challenge.begin(), report.challenge.end(),
                                     [](const ChallengeLine& line) { return line.met == false; });
-    if (unmet == report.challenge.end()) return "Every piece that hangs counts, and the challenge is met.";
-    return "Every piece that hangs counts. Still to do: " + unmet->says + ".";
+    if (unmet == report.challenge.end()) return say("Every piece that hangs counts, and the challenge is met.");
+    return say("Every piece that hangs counts. Still to do: {0}.", {unmet->says});
 }
 
 /// The sentence as large as it fits the box, in its middle.
@@ -63,16 +65,18 @@ double draw_buttons(const Session& session, const PixelBox& box, Widgets& widget
     PixelBox button{box.x + box.width - widgets.px(16), box.y + (box.height - widgets.px(palette::target_px)) / 2, 0,
                     widgets.px(palette::target_px)};
     const auto place = [&](Action action, const std::string& words, Tone tone) {
-        button.width = widgets.lettering().width_px(words, Face::body) + widgets.px(36);
+        // A long move is said in two lines, so that the sentence has room too.
+        button.width = std::min(widgets.lettering().width_px(words, Face::body) + widgets.px(36), box.width * 0.3);
         button.x -= button.width;
         command_button(session, widgets, commands, action, button, words, tone);
         button.x -= gap;
     };
+    const std::string which = std::to_string(session.finding_index() + 1);
     const std::string count = std::to_string(session.report().findings.size());
-    place(Action::next_finding, "next " + std::to_string(session.finding_index() + 1) + " of " + count, Tone::quiet);
+    place(Action::next_finding, say("next {0} of {1}", {which, count}), Tone::quiet);
     if (const Remedy* remedy = session.finding_remedy(); remedy && !session.projector())
         place(Action::fix_finding, fix_words(*session.finding(), *remedy), Tone::strong);
-    place(Action::show_finding, session.lens() ? "hide" : "show", Tone::quiet);
+    place(Action::show_finding, session.lens() ? say("hide") : say("show"), Tone::quiet);
     return button.x;
 }
 
@@ -83,7 +87,7 @@ std::string referee_words(const Session& session) {
     const std::vector<ChallengeLine>& lines = session.report().challenge;
     if (session.pointed_line() && *session.pointed_line() < lines.size()) {
         const ChallengeLine& line = lines[*session.pointed_line()];
-        return capitalised(line.asks) + ". Now: " + line.says + ".";
+        return say("{0}. Now: {1}.", {capitalised(line.asks), line.says});
     }
     if (const Finding* finding = session.finding()) return finding->says + way_out_words(session.report(), *finding);
     return calm_words(session);

@@ -9,6 +9,8 @@
 #include <iostream>
 
 #include "engine/storage/autosave.h"
+#include "engine/words/say.h"
+#include "gui/session/chosen_language.h"
 #include "gui/window/window.h"
 
 namespace boughwork {
@@ -81,13 +83,15 @@ void run(Window& window) {
 
 int run_window(const std::string& file, const std::string& example) {
     if (SDL_InitSubSystem(SDL_INIT_VIDEO) != 0) {
-        std::cerr << "There is no display for a window (" << SDL_GetError()
-                  << "). Use the commands without a window: boughwork --help\n";
+        std::cerr << say("There is no display for a window ({0}). Use the commands without a window: boughwork --help",
+                         {SDL_GetError()})
+                  << '\n';
         return 2;
     }
+    DiskFiles files;
+    speak(chosen_language(files, autosave_folder(), spoken()));
     WindowSettings settings{.scale = wanted_scale(), .autosave_folder = autosave_folder()};
     choose_size(settings);
-    DiskFiles files;
     auto window = Window::open(settings, files);
     SDL_QuitSubSystem(SDL_INIT_VIDEO);  // the window holds it from here on
     if (!window) {

@@ -8,12 +8,14 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/words/say.h"
+
 namespace boughwork {
 namespace {
 
 Problem no_window(const std::string& why) {
-    return {.found = "The window cannot be opened: " + why + ".",
-            .to_do = "Start it on a desktop with OpenGL 3.2, or use the commands without a window (--help)."};
+    return {.found = say("The window cannot be opened: {0}.", {why}),
+            .to_do = say("Start it on a desktop with OpenGL 3.2, or use the commands without a window (--help).")};
 }
 
 }  // namespace
@@ -51,7 +53,7 @@ Result<Done> Screen::open(int width, int height, bool hidden) {
     ImGui::CreateContext();
     ImGui::GetIO().IniFilename = nullptr;  // nothing of ours is kept in a file of the library's
     renderer_ = ImGui_ImplOpenGL3_Init("#version 150");
-    if (!renderer_) return no_window("OpenGL 3.2 did not start");
+    if (!renderer_) return no_window(say("OpenGL 3.2 did not start"));
     SDL_StartTextInput();
     return Done{};
 }

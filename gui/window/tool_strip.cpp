@@ -54,8 +54,8 @@ Width sum_of(const std::vector<Width>& widths, double gap) {
 std::string hint_for(const Session& session) {
     if (!session.word().empty()) return session.word();
     if (session.chosen_piece() || session.chosen_branch()) return "";
-    if (session.trunk_chosen()) return "Drag the round handles of the trunk.";
-    return "Drag a piece from the envelope to a branch.";
+    if (session.trunk_chosen()) return say("Drag the round handles of the trunk.");
+    return say("Drag a piece from the envelope to a branch.");
 }
 
 }  // namespace

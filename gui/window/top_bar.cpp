@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "rules/told.h"
 #include "rules/wording.h"
@@ -35,19 +36,28 @@ void TopBar::draw(const Session& session, const Layout& layout, Widgets& widgets
 
     const double gap = widgets.px(8);
     const double square = widgets.px(palette::target_px);
-    const double wide = (layout.commands.width - square - 3 * gap) / 3;
-    PixelBox box{layout.commands.x, layout.commands.y, wide, square};
-    const auto next = [&] { box.x += box.width + gap; };
+    const std::string undo = say(row_of(Action::undo).name);
+    const std::string redo = say(row_of(Action::redo).name);
+    const std::string file = say("file");
+    // Longer words have wider buttons; what is left of the room is shared.
+    const auto words_px = [&](const std::string& words) { return widgets.lettering().width_px(words, Face::small); };
+    const double room = layout.commands.width - square - 3 * gap;
+    const double beside_words = (room - words_px(undo) - words_px(redo) - words_px(file)) / 3;
+    PixelBox box{layout.commands.x, layout.commands.y, 0, square};
+    const auto next = [&](double width) {
+        box.x += box.width > 0 ? box.width + gap : 0;
+        box.width = width;
+    };
+    next(words_px(undo) + beside_words);
     command_button(session, widgets, commands, Action::undo, box);
-    next();
+    next(words_px(redo) + beside_words);
     command_button(session, widgets, commands, Action::redo, box);
-    next();
-    if (widgets.button("file", "file", box)) {
+    next(words_px(file) + beside_words);
+    if (widgets.button("file", file, box)) {
         menu_ = Menu::file;
         menu_below_ = box;
     }
-    next();
-    box.width = square;
+    next(square);
     command_button(session, widgets, commands, Action::help, box, "?");
 }
 
@@ -67,7 +77,7 @@ void TopBar::draw_title(const Session& session, const PixelBox& box, Widgets& wi
         new_title_ = session.scene().title;
         widgets.drop_focus();
     }
-    const std::string words = session.scene().title.empty() ? "A tree" : session.scene().title;
+    const std::string words = session.scene().title.empty() ? say("A tree") : session.scene().title;
     const double left = row.x + widgets.px(8);
     const double room = row.width - widgets.px(12);
     if (widgets.lettering().width_px(words, Face::body) <= room) {
@@ -150,17 +160,24 @@ void TopBar::draw_tabs(const Session& session, const PixelBox& box, Widgets& wid
         tab.x += tab.width + gap;
     }
     tab.width = new_width;
-    command_button(session, widgets, commands, Action::new_plan, tab, narrow ? "+" : "new plan", Tone::tab);
+    command_button(session, widgets, commands, Action::new_plan, tab, narrow ? "+" : say("new plan"), Tone::tab);
 }
 
 void TopBar::draw_menu(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
     if (!menu_) return;
     using List = std::vector<Action>;
-    const List rows = *menu_ == Menu::plan ? List{Action::rename_plan, Action::copy_plan, Action::remove_plan}
-                                           : List{Action::new_tree, Action::open, Action::save, Action::save_as};
+    const List rows = *menu_ == Menu::plan
+                          ? List{Action::rename_plan, Action::copy_plan, Action::remove_plan}
+                          : List{Action::new_tree, Action::open, Action::save, Action::save_as, Action::other_language};
     const double height = widgets.px(palette::target_px);
     const double pad = widgets.px(8);
-    PixelBox card{menu_below_.x, menu_below_.y + menu_below_.height + widgets.px(4), widgets.px(230),
+    double width = widgets.px(230);
+    for (const Action action : rows) {
+        const double words = widgets.lettering().width_px(say(row_of(action).name), Face::body);
+        const double key = widgets.lettering().width_px(key_name(row_of(action).keys), Face::small);
+        width = std::max(width, words + key + widgets.px(56));
+    }
+    PixelBox card{menu_below_.x, menu_below_.y + menu_below_.height + widgets.px(4), width,
                   static_cast<double>(rows.size()) * height + 2 * pad};
     card.x = std::min(card.x, layout.page.width - card.width - pad);
     widgets.sheet(card, palette::paper);

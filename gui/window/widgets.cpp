@@ -139,7 +139,8 @@ void Widgets::write_within(const std::string& words, const PixelBox& box, TextAl
     for (const Face face : {Face::body, Face::small})
         if (lettering_.width_px(words, face) <= room) return write(at, words, face, colour, align);
     const Lines two = lettering_.lines(words, Face::small, room, 2);
-    if (two.shortened || box.height < px(36))
+    const bool broken_word = two.words.size() > 1 && two.words.front() + " " + two.words.back() != words;
+    if (two.shortened || broken_word || box.height < px(36))
         return write(at, fitted(words, Face::small, room), Face::small, colour, align);
     const Vec2 half_line{0, px(9)};
     write(at - half_line, two.words.front(), Face::small, colour, align);

@@ -7,6 +7,7 @@
 #include <cassert>
 
 #include "engine/drawing/cairo_pages.h"
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/squared_paper.h"
 #include "gui/window/keys.h"
@@ -210,7 +211,7 @@ Result<std::string> Window::picture() const { return png_of_pixels(screen_.width
 std::string window_title(const Session& session) {
     std::string title = session.scene().title.empty() ? "Boughwork" : session.scene().title;
     if (!session.path().empty()) title += ": " + session.path().substr(session.path().find_last_of('/') + 1);
-    return session.unsaved() ? title + ", not saved" : title;
+    return session.unsaved() ? say("{0}, not saved", {title}) : title;
 }
 
 }  // namespace boughwork

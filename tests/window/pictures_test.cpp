@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The page in all its states at several sizes: nothing overlaps, nothing is cut off, everything is
+// The page in all its states at several sizes, in both languages: nothing overlaps, nothing is cut off, everything is
 // large enough for a finger. Saves a picture of each, for people to look at.
 #include "engine/storage/plan_file.h"
 #include "gui/picture/palette.h"
@@ -8,8 +8,10 @@
 using namespace boughwork;
 
 TEST_CASE("at every size and scale the page is whole, whatever is chosen and said") {
-    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{2560, 1600, 1},
-                               Size{1920, 1080, 1.5});
+    const Size size =
+        GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{2560, 1600, 1},
+                 Size{1920, 1080, 1.5}, Size{1280, 800, 1, es}, Size{2560, 1600, 2, es}, Size{1024, 700, 1, es});
+    const SpeakingIn speaking(size.language);
     DrivenWindow it(size.width, size.height, size.scale);
     it.open_example();
     look_at(it, size.name() + "page");
@@ -34,7 +36,9 @@ TEST_CASE("at every size and scale the page is whole, whatever is chosen and sai
 }
 
 TEST_CASE("at every size and scale the dialogs are whole") {
-    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1});
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{1280, 800, 1, es},
+                               Size{2560, 1600, 2, es}, Size{1024, 700, 1, es});
+    const SpeakingIn speaking(size.language);
     DrivenWindow it(size.width, size.height, size.scale);
     it.open_example();
     it.files.contents["/fair/broken.bough.json"] = "{ oops";
@@ -65,9 +69,42 @@ TEST_CASE("at every size and scale the dialogs are whole") {
     look_at(it, size.name() + "refused_on_the_page");
 }
 
+TEST_CASE("the dialogs that ask one thing are whole") {
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1}, Size{1280, 800, 1, es}, Size{1024, 700, 1, es});
+    const SpeakingIn speaking(size.language);
+    std::map<std::string, std::string> left_behind;
+    {
+        DrivenWindow before(size.width, size.height, size.scale);
+        before.open_example();
+        before.wish(SetTitle{"Owls, table 4"});
+        before.frames(60);
+        left_behind = before.files.contents;
+    }
+    DrivenWindow it(size.width, size.height, size.scale, left_behind);
+    it.perform(OpenFile{example_path});
+    REQUIRE(it.session().dialog() == Dialog::recover);
+    look_at(it, size.name() + "recover");
+    it.click("take it back");
+    it.perform(Press{Action::rename_plan});
+    look_at(it, size.name() + "rename");
+    it.click("never mind");
+    it.files.contents.erase(example_path);
+    it.perform(SaveFile{example_path});
+    look_at(it, size.name() + "gone");
+    it.click("never mind");
+    it.files.contents[example_path] = "changed meanwhile";
+    it.perform(SaveFile{example_path});
+    look_at(it, size.name() + "changed");
+    it.click("never mind");
+    it.files.full = true;
+    it.perform(Leave{});
+    look_at(it, size.name() + "leave");
+}
+
 TEST_CASE("the ready challenges and an empty tree are whole too") {
     const std::string scene = GENERATE("little_fair", "big_fair", "grand_fair");
-    const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1});
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1}, Size{1280, 800, 1, es}, Size{1024, 700, 1, es});
+    const SpeakingIn speaking(size.language);
     DrivenWindow it(size.width, size.height, size.scale);
     look_at(it, size.name() + "new_tree");
     std::ifstream file(std::string(BOUGHWORK_SOURCE_FOLDER) + "/scenes/" + scene + ".bough.json");

@@ -7,6 +7,7 @@
 #include <set>
 #include <string>
 
+#include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "tests/window/driven_window.h"
 
@@ -16,9 +17,15 @@ struct Size {
     int width = 1280;
     int height = 800;
     double scale = 1;
+    Language language = Language::english;
 
-    std::string name() const { return std::to_string(width) + "_at_" + std::to_string(static_cast<int>(scale)) + "_"; }
+    std::string name() const {
+        return (language == Language::spanish ? "es_" : "") + std::to_string(width) + "_at_" +
+               std::to_string(static_cast<int>(scale)) + "_";
+    }
 };
+
+inline constexpr Language es = Language::spanish;
 
 inline bool overlap(const PixelBox& a, const PixelBox& b) {
     const double hair = 0.5;

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+// What the window and its picture show beside the command table and the referee's sentences.
+#include "engine/words/phrases.h"
+
+namespace boughwork {
+
+Chapter spanish_window() {
+    return {
+        {"{0} piece counts", "{0} pieza cuenta"},
+        {"{0} pieces count", "{0} piezas cuentan"},
+        {"{0} does not", "{0} no"},
+        {"{0} do not", "{0} no"},
+        {"{0} is in the envelope", "{0} está en el sobre"},
+        {"{0} are in the envelope", "{0} están en el sobre"},
+        {"{0} waits in the envelope", "{0} espera en el sobre"},
+        {"{0} wait in the envelope", "{0} esperan en el sobre"},
+        {"{0} point", "{0} punto"},
+        {"{0} points", "{0} puntos"},
+        {"point", "punto"},
+        {"points", "puntos"},
+        {"Here, an isosceles triangle has at least two equal sides.",
+         "Aquí, un triángulo isósceles tiene al menos dos lados iguales."},
+        {"Here, an isosceles triangle has exactly two equal sides.",
+         "Aquí, un triángulo isósceles tiene exactamente dos lados iguales."},
+        {"Right means within {0} degree of 90.", "Rectángulo quiere decir a {0} grado o menos de 90."},
+        {"Right means within {0} degrees of 90.", "Rectángulo quiere decir a {0} grados o menos de 90."},
+        {"? is a close call: nearly a right angle.", "? es un caso dudoso: casi un ángulo recto."},
+        {"now", "ahora"},
+        {"needs more than this", "tiene que ser más que esto"},
+        {"this much is fine", "hasta aquí vale"},
+
+        {"A tree", "Un árbol"},
+        {"file", "archivo"},
+        {"{0}, not saved", "{0}, sin guardar"},
+        {"Envelope", "Sobre"},
+        {"Nothing waits here.", "Aquí no espera nada."},
+        {"The tree has no branch yet. Press \"{0}\" below it.",
+         "El árbol aún no tiene ramas. Pulsa \"{0}\" debajo de él."},
+        {"Nothing hangs yet. Drag a piece from the envelope to a branch.",
+         "Aún no hay nada colgado. Arrastra una pieza del sobre a una rama."},
+        {"Drag the round handles of the trunk.", "Arrastra los círculos del tronco."},
+        {"Drag a piece from the envelope to a branch.", "Arrastra una pieza del sobre a una rama."},
+        {"Every piece that hangs counts, and the challenge is met.",
+         "Cada pieza colgada cuenta, y el reto está cumplido."},
+        {"Every piece that hangs counts. Still to do: {0}.", "Cada pieza colgada cuenta. Aún falta: {0}."},
+        {"{0}. Now: {1}.", "{0}. Ahora: {1}."},
+        {"next {0} of {1}", "otra: {0} de {1}"},
+        {"hide", "ocultar"},
+        {"fix: {0}", "arreglar: {0}"},
+        {"fix: {0}, {1}", "arreglar: {0}, {1}"},
+
+        {"read it", "léelo"},
+        {"none hung", "ninguna"},
+        {"all", "todas"},
+        {"{0}, need {1}", "{0}, mín. {1}"},
+        {"{0}, most {1}", "{0}, máx. {1}"},
+        {"most {0}", "máx. {0}"},
+        {"whole side", "lado entero"},
+        {"on branches", "en las ramas"},
+        {"chain length", "cadenas"},
+        {"neighbours", "vecinas"},
+        {"off the ground", "sin tocar"},
+        {"size", "tamaño"},
+        {"not too many", "sin pasarse"},
+        {"no two alike", "distintas"},
+        {"{0} share", "parte {0}"},
+        {"on branch {0}", "en la rama {0}"},
+        {"pieces", "piezas"},
+        {"branches", "ramas"},
+        {"sheets", "hojas"},
+
+        {"Open a file", "Abrir un archivo"},
+        {"Save as", "Guardar como"},
+        {"Another name for this plan", "Otro nombre para este plan"},
+        {"rename", "cambiar"},
+        {"another name", "otro nombre"},
+        {"The file has changed", "El archivo ha cambiado"},
+        {"{0} holds something else than when you opened or saved it: somebody saved it from another window or program. "
+         "Nothing was written. Shall this tree take its place? What the file holds now would be lost.",
+         "{0} no contiene lo mismo que cuando lo abriste o guardaste: alguien lo guardó desde otra ventana u otro "
+         "programa. No se ha escrito nada. ¿Pongo este árbol en su lugar? Se perdería lo que el archivo contiene "
+         "ahora."},
+        {"The file is gone", "El archivo ya no está"},
+        {"{0} is not there any more. Perhaps it was moved, or its stick was pulled out. Your tree is still here. Shall "
+         "the file be made again?",
+         "{0} ya no está. Quizá lo han movido o han sacado su memoria. Tu árbol sigue aquí. ¿Hago otra vez el "
+         "archivo?"},
+        {"There is a file of that name", "Ya hay un archivo con ese nombre"},
+        {"{0} is there already. Shall this tree take its place? What the file holds now would be lost.",
+         "{0} ya existe. ¿Pongo este árbol en su lugar? Se perdería lo que el archivo contiene ahora."},
+        {"replace it", "reemplazar"},
+        {"make it again", "hacerlo otra vez"},
+        {"Not everything is saved", "No todo está guardado"},
+        {"If the program ends now, the changes since the last save are lost.",
+         "Si el programa se cierra ahora, se pierden los cambios desde la última vez que guardaste."},
+        {"end and lose them", "cerrar y perderlos"},
+        {"A copy from before was found", "Hay una copia de antes"},
+        {"Last time, \"{0}\" ({1}) was not saved before the program ended. A copy was kept. Shall it be taken back?",
+         "La última vez, \"{0}\" ({1}) no se guardó antes de cerrar el programa. Queda una copia. ¿La recupero?"},
+        {"{0} piece", "{0} pieza"},
+        {"take it back", "recuperarla"},
+        {"throw it away", "tirarla"},
+    };
+}
+
+}  // namespace boughwork
