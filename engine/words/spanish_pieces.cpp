@@ -58,7 +58,7 @@ Chapter spanish_pieces() {
         {"angle {0}", "ángulo {0}"},
         {"angle between", "ángulo entre ellos"},
         {"angle opposite side 1", "ángulo opuesto al lado 1"},
-        {"exact lengths", "longitudes exactas"},
+        {"exact lengths, not in steps of {0}", "longitudes exactas, no en pasos de {0}"},
         {"Such as 3, 2 1/2 or 2.5.", "Como 3, 2 1/2 o 2.5."},
         {"Such as 8 or 7.5.", "Como 8 o 7.5."},
         {"Type all three, and the triangle is drawn here.", "Escribe los tres y aquí se dibuja el triángulo."},

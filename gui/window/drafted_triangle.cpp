@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "engine/geometry/triangle_making.h"
+#include "engine/typed_length.h"
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
@@ -21,6 +23,10 @@ constexpr double room_for_names_px = 34;
 /// A piece that nobody has answered anything about.
 bool told(const Session& session, Mathematics what, const Shape& shape) {
     return is_told(session.scene(), what, Piece{.shape = shape});
+}
+
+double px_per_mm_of(const Triangle& triangle, const std::vector<Vec2>& corners_px) {
+    return distance(corners_px[0], corners_px[1]) / to_mm(triangle.sides[0]);
 }
 
 }  // namespace
@@ -63,21 +69,30 @@ void draw_part_names(const std::vector<Vec2>& corners, const PartNames& names, c
         const double half = widgets.lettering().width_px(names.sides[i], Face::small) / 2;
         const double off = widgets.px(name_off_side_px) + std::abs(out.x) * std::max(0.0, half - widgets.px(6));
         write(0.5 * (from + to) + off * out, names.sides[i]);
-        write(from + widgets.px(name_off_corner_px) * unit(from - middle), names.corners[i]);
+        write(from + Vec2{0, (from.y < middle.y ? -1 : 1) * widgets.px(name_off_corner_px)}, names.corners[i]);
     }
 }
 
-void draw_drafted(const Session& session, const Triangle& triangle, PieceNumber number, const PartNames& names,
-                  const std::string& note, const PixelBox& box, Widgets& widgets) {
+std::string exact_in_words(const Challenge& challenge) {
+    const Step& step = challenge.step;
+    return say("exact lengths, not in steps of {0}", {length_words(multiple_of(step, 1), step.unit)});
+}
+
+void draw_drafted(const Session& session, const Drafted& drafted, const PixelBox& box, Widgets& widgets) {
+    const Triangle& triangle = drafted.triangle;
     const DraftWords words = words_on_draft(session, triangle);
     const double line = widgets.lettering().line_px(Face::small);
-    const double name_height = widgets.lettering().line_px(Face::body);
+    const double name_height = widgets.lettering().line_px(Face::large);
     const double words_height = name_height + 5 * line;
     const PixelBox picture{box.x, box.y, box.width, box.height - words_height};
-    const std::vector<Vec2> corners = corners_within(triangle, picture, widgets.px(room_for_names_px));
-    const PieceReport report = report_of_draft(session, triangle, number);
+    const double margin = widgets.px(room_for_names_px);
+    double no_larger = px_per_mm_of(triangle, corners_within(triangle, picture, margin));
+    if (const auto& other = drafted.beside)
+        no_larger = std::min(no_larger, px_per_mm_of(*other, corners_within(*other, picture, margin)));
+    const std::vector<Vec2> corners = corners_within(triangle, picture, margin, no_larger);
+    const PieceReport report = report_of_draft(session, triangle, drafted.number);
     widgets.draw(piece_drawn(triangle, report, corners, picture, widgets.scale()));
-    draw_part_names(corners, names, picture, widgets);
+    draw_part_names(corners, drafted.names, picture, widgets);
 
     const double middle = box.x + box.width / 2;
     const double room = box.width - widgets.px(24);
@@ -88,9 +103,10 @@ void draw_drafted(const Session& session, const Triangle& triangle, PieceNumber 
                       TextAlign::centre);
         top += height;
     };
-    write(words.name, Face::body, name_height);
+    write(words.name, widgets.lettering().width_px(words.name, Face::large) <= room ? Face::large : Face::body,
+          name_height);
     write(sides_of_draft(session, triangle), Face::small, line);
-    std::string notes = note;
+    std::string notes = drafted.note;
     if (!words.notes.empty()) notes += (notes.empty() ? "" : " ") + words.notes;
     widgets.write_lines({box.x + widgets.px(12), top + line / 4, room, 4 * line}, notes, Face::small,
                         palette::quiet_text);

@@ -3,6 +3,7 @@
 // A triangle that is being made: drawn, named as far as names are told, its parts labelled.
 
 #include <array>
+#include <optional>
 #include <string>
 
 #include "gui/session/session.h"
@@ -29,9 +30,20 @@ DraftWords words_on_draft(const Session& session, const Shape& shape);
 /// "5 · 4 · 3 cm", or nothing where lengths are not told.
 std::string sides_of_draft(const Session& session, const Shape& shape);
 
-/// The triangle in the middle of the box with its names around it; below it name, sides, and `note` before all others.
-void draw_drafted(const Session& session, const Triangle& triangle, PieceNumber number, const PartNames& names,
-                  const std::string& note, const PixelBox& box, Widgets& widgets);
+/// "exact lengths, not in steps of 5 mm".
+std::string exact_in_words(const Challenge& challenge);
+
+/// What is drawn of one that is being made.
+struct Drafted {
+    Triangle triangle;
+    PieceNumber number;
+    PartNames names;
+    std::string note;                ///< Before all others.
+    std::optional<Triangle> beside;  ///< To the same scale as this one, which is drawn beside it.
+};
+
+/// The triangle in the middle of the box with its names around it; below it name, sides and notes.
+void draw_drafted(const Session& session, const Drafted& drafted, const PixelBox& box, Widgets& widgets);
 
 /// A triangle in outline, to show which part is which.
 void draw_sample(const PartNames& names, const PixelBox& box, Widgets& widgets);

@@ -51,8 +51,8 @@ void MakeAPieceDialog::draw_ways(const Session& session, const PixelBox& box, Wi
     for (const WayRow& row : ways) {
         if (changes_ && !makes_one(row.way)) continue;
         const bool now = draft_.way == row.way;
-        if (widgets.button(row.name, say(row.name), button, Tone::tab) && !now) {
-            draft_ = turned_to(draft_, row.way, session.scene().challenge);
+        if (widgets.button(row.name, say(row.name), button, Tone::tab)) {
+            if (!now) draft_ = turned_to(draft_, row.way, session.scene().challenge);
             widgets.drop_focus();  // so that the first field has the keys
         }
         if (now) widgets.outline(button, palette::ink, widgets.px(3), widgets.px(10));

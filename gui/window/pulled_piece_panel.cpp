@@ -35,8 +35,8 @@ std::vector<Vec2> corners_px(const PulledTriangle& pulled, const Camera& camera)
 
 /// To a hundredth; inches in fractions where they are.
 std::string side_words(Length side, Unit unit) {
-    if (unit == Unit::in) return length_number(side, unit);
-    return number_in_words(to_mm(side) / to_mm(length_of(unit)));
+    if (unit == Unit::in) return length_words(side, unit);
+    return number_in_words(to_mm(side) / to_mm(length_of(unit))) + " " + symbol_of(unit);
 }
 
 PartNames lengths_of(const Session& session, const Triangle& triangle) {
@@ -127,11 +127,12 @@ void PulledPiecePanel::draw_paper(const Session& session, PieceNumber number, co
     const std::vector<Vec2> corners = corners_px(draft.pulled, camera_);
     widgets.begin_clip(paper);
     widgets.draw(squared_paper(camera_, session.scene().challenge.units, widgets.scale()));
+    // Behind the piece, so that the mark of an angle is seen.
+    for (std::size_t i = 0; i < 3; ++i) draw_handle(corners[i], i == chosen_, widgets);
     // In the order of the pulled corners: the drawing minds which way they run.
     const Triangle& triangle = draft.pulled.triangle;
     widgets.draw(piece_drawn(triangle, report_of_draft(session, triangle, number), corners, paper, widgets.scale()));
     draw_part_names(corners, lengths_of(session, triangle), paper, widgets);
-    for (std::size_t i = 0; i < 3; ++i) draw_handle(corners[i], i == chosen_, widgets);
     widgets.end_clip();
     widgets.outline(paper, palette::squared_line_bold, 1.5 * widgets.scale(), 0);
 }
@@ -158,7 +159,8 @@ void PulledPiecePanel::draw(const Session& session, PieceNumber number, const Pi
     const double row = widgets.px(palette::target_px);
     const double gap = widgets.px(8);
     const double line = widgets.lettering().line_px(Face::small);
-    const double words_height = widgets.lettering().line_px(Face::body) + 2 * line;
+    const double name_height = widgets.lettering().line_px(Face::large);
+    const double words_height = name_height + 2 * line;
     const PixelBox kinds{box.x, box.y + box.height - row, box.width, row};
     const PixelBox tools{box.x, kinds.y - gap - row, box.width, row};
     const PixelBox words{box.x, tools.y - gap / 2 - words_height, box.width, words_height};
@@ -170,17 +172,16 @@ void PulledPiecePanel::draw(const Session& session, PieceNumber number, const Pi
     draw_paper(session, number, draft, widgets);
 
     const DraftWords said = words_on_draft(session, draft.pulled.triangle);
-    const double middle = widgets.lettering().line_px(Face::body) / 2;
-    widgets.write({words.x, words.y + middle}, widgets.fitted(said.name, Face::body, words.width), Face::body,
-                  palette::ink);
+    widgets.write({words.x, words.y + name_height / 2}, widgets.fitted(said.name, Face::large, words.width),
+                  Face::large, palette::ink);
     const std::string hint = say("Pull a corner, or choose one and move it with arrows.");
-    widgets.write_lines({words.x, words.y + 2 * middle, words.width, 2 * line}, said.notes.empty() ? hint : said.notes,
+    widgets.write_lines({words.x, words.y + name_height, words.width, 2 * line}, said.notes.empty() ? hint : said.notes,
                         Face::small, palette::quiet_text);
 
     const double arrows_width = 4 * (row + widgets.px(6));
     draw_arrows({tools.x + tools.width - arrows_width, tools.y, arrows_width, row}, widgets);
     const PixelBox exact{tools.x, tools.y, tools.width - arrows_width - gap, row};
-    if (tick_box(widgets, "exact lengths", say("exact lengths"), draft.exact, exact)) draft.exact = !draft.exact;
+    if (tick_box(widgets, "exact lengths", exact_in_words(challenge), draft.exact, exact)) draft.exact = !draft.exact;
     draw_kind_buttons(challenge, kinds, draft, widgets);
 }
 

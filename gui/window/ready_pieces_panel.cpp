@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "gui/window/ready_pieces_panel.h"
 
+#include <algorithm>
+
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
@@ -11,8 +13,6 @@
 namespace boughwork {
 namespace {
 
-/// All to one scale, so that sizes can be compared; the largest give way.
-constexpr double px_per_mm_in_the_drawer = 1.1;
 constexpr std::size_t in_a_row = 3;  // small, middle, large
 
 std::string label_of(const ReadyPiece& piece) {
@@ -21,14 +21,25 @@ std::string label_of(const ReadyPiece& piece) {
            sizes[static_cast<std::size_t>(piece.size)];
 }
 
+/// At which all of them fit, so that sizes can be compared.
+double px_per_mm_for_all(const std::vector<ReadyPiece>& pieces, const PixelBox& picture, double margin_px) {
+    double least = 1e9;
+    for (const ReadyPiece& piece : pieces) {
+        const std::vector<Vec2> corners = corners_within(piece.triangle, picture, margin_px);
+        least = std::min(least, distance(corners[0], corners[1]) / to_mm(piece.triangle.sides[0]));
+    }
+    return least;
+}
+
 bool draw_ready(const Session& session, const ReadyPiece& piece, const PixelBox& card, Widgets& widgets) {
     const bool pressed = widgets.area(label_of(piece), card).pressed;
     widgets.sheet(card, palette::paper, widgets.px(8));
     widgets.outline(card, palette::squared_line_bold, 1.5 * widgets.scale(), widgets.px(8));
     const double line = widgets.lettering().line_px(Face::small);
     const PixelBox picture = inset({card.x, card.y, card.width, card.height - line}, widgets.px(4));
+    const std::vector<ReadyPiece>& all = ready_pieces(session.scene().challenge.units);
     widgets.draw(piece_card(piece.triangle, report_of_draft(session, piece.triangle, {}), picture, widgets.scale(),
-                            px_per_mm_in_the_drawer * widgets.scale()));
+                            px_per_mm_for_all(all, picture, widgets.px(8))));
     widgets.write({card.x + card.width / 2, card.y + card.height - line / 2 - widgets.px(3)},
                   widgets.fitted(sides_of_draft(session, piece.triangle), Face::small, card.width - widgets.px(8)),
                   Face::small, palette::ink, TextAlign::centre);
@@ -49,7 +60,7 @@ void ReadyPiecesPanel::draw(const Session& session, const PixelBox& box, Widgets
     const std::vector<ReadyPiece>& pieces = ready_pieces(session.scene().challenge.units);
     const double gap = widgets.px(10);
     const double ring = widgets.px(6);
-    const double row = widgets.px(124);
+    const double row = widgets.px(142);
     const double name_width = widgets.px(110);
     const auto rows = static_cast<double>(pieces.size() / in_a_row);
     const Vec2 start = widgets.begin_scroll("ready pieces", list, rows * (row + gap) + ring);

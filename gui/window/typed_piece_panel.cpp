@@ -74,7 +74,8 @@ bool draw_fields(const Session& session, const PixelBox& box, PieceDraft& draft,
     }
     if (draft.way != Way::three_sides) {
         const PixelBox exact{box.x, top, box.width, row};
-        if (tick_box(widgets, "exact lengths", say("exact lengths"), draft.exact, exact)) draft.exact = !draft.exact;
+        if (tick_box(widgets, "exact lengths", exact_in_words(session.scene().challenge), draft.exact, exact))
+            draft.exact = !draft.exact;
         top += row + widgets.px(6);
     }
     const std::string example = unit == Unit::in ? say("Such as 3, 2 1/2 or 2.5.") : say("Such as 8 or 7.5.");
@@ -100,7 +101,8 @@ void draw_two(const Session& session, const std::vector<Triangle>& two, PieceNum
         widgets.outline(card, palette::ink, chosen ? widgets.px(3) : widgets.scale(), widgets.px(8));
         const PixelBox below = inset(card, widgets.px(6));
         draw_tick(widgets, {below.x + widgets.px(16), below.y + widgets.px(16)}, widgets.px(24), chosen);
-        draw_drafted(session, two[i], number, names_for(draft.way), rounding_note(draft, two[i]), below, widgets);
+        draw_drafted(session, {two[i], number, names_for(draft.way), rounding_note(draft, two[i]), two[1 - i]}, below,
+                     widgets);
     }
 }
 
@@ -113,8 +115,9 @@ void draw_picture(const Session& session, PieceNumber number, const PixelBox& bo
     if (triangles && triangles->size() == 2)
         return draw_two(session, *triangles, number, inset(box, widgets.px(6)), draft, widgets);
     if (triangles)
-        return draw_drafted(session, triangles->front(), number, names_for(draft.way),
-                            rounding_note(draft, triangles->front()), inside, widgets);
+        return draw_drafted(
+            session, {triangles->front(), number, names_for(draft.way), rounding_note(draft, triangles->front())},
+            inside, widgets);
     draw_sample(names_for(draft.way), {inside.x, inside.y, inside.width, inside.height - 5 * line}, widgets);
     const PixelBox below{inside.x, inside.y + inside.height - 5 * line, inside.width, 5 * line};
     if (first_empty(draft))
@@ -128,7 +131,7 @@ void draw_picture(const Session& session, PieceNumber number, const PixelBox& bo
 
 bool draw_typed_piece(const Session& session, PieceNumber number, const PixelBox& box, PieceDraft& draft,
                       Widgets& widgets) {
-    const double fields_width = widgets.px(210);
+    const double fields_width = widgets.px(224);
     const double gap = widgets.px(16);
     const bool entered = draw_fields(session, {box.x, box.y, fields_width, box.height}, draft, widgets);
     const double left = box.x + fields_width + gap;
