@@ -103,8 +103,8 @@ void draw_drafted(const Session& session, const Drafted& drafted, const PixelBox
                       TextAlign::centre);
         top += height;
     };
-    write(words.name, widgets.lettering().width_px(words.name, Face::large) <= room ? Face::large : Face::body,
-          name_height);
+    const bool large = !drafted.beside && widgets.lettering().width_px(words.name, Face::large) <= room;
+    write(words.name, large ? Face::large : Face::body, name_height);
     write(sides_of_draft(session, triangle), Face::small, line);
     std::string notes = drafted.note;
     if (!words.notes.empty()) notes += (notes.empty() ? "" : " ") + words.notes;

@@ -181,14 +181,14 @@ TEST_CASE("making: with keys alone, a corner is chosen and pulled, and the piece
     REQUIRE(count(it) == 1);
     CHECK(it.report(1).measures.kinds->by_sides == Kind::isosceles);
 
-    it.key(SDLK_x);
+    it.key(SDLK_h);
     REQUIRE(it.session().dialog() == Dialog::change_piece);
     it.type("9");  // the whole first side is taken, so this is all of it
     it.key(SDLK_RETURN);
     CHECK(it.session().dialog() == Dialog::none);
     CHECK(last_triangle(it).sides[0] == length_from_mm(90));
     CHECK(last(it).number == PieceNumber{1});
-    it.key(SDLK_k);
+    it.key(SDLK_u);
     CHECK(count(it) == 2);
     it.key(SDLK_DELETE);
     CHECK(count(it) == 1);
