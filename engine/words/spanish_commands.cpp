@@ -13,9 +13,6 @@ Chapter spanish_commands() {
         {"Escape", "Esc"},
         {"Delete", "Supr"},
         {"Shift", "Mayús"},
-        {"Tab", "Tab"},
-        {"next button", "otro botón"},
-        {"Goes from button to button; Enter presses.", "Va de botón en botón; Intro pulsa."},
         {"Help: what can be done, and its key", "Ayuda: qué se puede hacer y con qué tecla"},
 
         {"Tree", "Árbol"},

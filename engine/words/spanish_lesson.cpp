@@ -82,6 +82,8 @@ Chapter spanish_lesson() {
         {"next rule", "regla siguiente"},
         {"the rule before", "regla anterior"},
         {"{0} of {1}", "{0} de {1}"},
+        {"Press a line to do it. Tab goes from one to the next; Enter presses.",
+         "Pulsa una línea para hacerlo. Tab pasa de una a otra; Intro pulsa."},
         {"How many points? You add them up.", "¿Cuántos puntos? Súmalos tú."},
 
         // The built tree.

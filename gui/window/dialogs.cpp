@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/window/dialogs.h"
 
-#include "gui/window/reading_dialogs.h"
+#include "gui/window/help_dialog.h"
 #include "gui/window/tour_dialog.h"
 
 namespace boughwork {

@@ -21,7 +21,7 @@ ImU32 packed(Colour c) { return IM_COL32(c.red, c.green, c.blue, c.alpha); }
 
 struct Painter {
     ImDrawList& list;
-    const Lettering& lettering;
+    Lettering& lettering;
 
     void operator()(const Fill& fill) const {
         if (fill.corners.size() < 3) return;
@@ -55,7 +55,7 @@ struct Painter {
 
 }  // namespace
 
-void paint(ImDrawList& list, const std::vector<Mark>& marks, const Lettering& lettering) {
+void paint(ImDrawList& list, const std::vector<Mark>& marks, Lettering& lettering) {
     for (const Mark& mark : marks) std::visit(Painter{list, lettering}, mark);
 }
 

@@ -9,6 +9,6 @@
 
 namespace boughwork {
 
-void paint(ImDrawList& list, const std::vector<Mark>& marks, const Lettering& lettering);
+void paint(ImDrawList& list, const std::vector<Mark>& marks, Lettering& lettering);
 
 }  // namespace boughwork

@@ -28,6 +28,8 @@ public:
     /// True in the frame after a move.
     bool moved() const { return moved_; }
     void drop() { has_keys_.back().clear(); }
+    /// Of the uppermost layer of the last frame.
+    const std::vector<std::string>& in_turn() const { return order_before_; }
     const std::string& label() const { return has_keys_.back(); }
 
 private:

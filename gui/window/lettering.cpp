@@ -65,24 +65,30 @@ Lines Lettering::lines(const std::string& words, Face face, double width, std::s
     return lines;
 }
 
-void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, Face face, Colour colour,
-                      TextAlign align) const {
+void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, Face face, Colour colour, TextAlign align) {
     write(list, at, words, fonts_.of(face), fonts_.of(face).em_px, colour, align);
 }
 
 void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, double em_px, Colour colour,
-                      TextAlign align) const {
+                      TextAlign align) {
     write(list, at, words, fonts_.nearest(em_px), em_px, colour, align);
 }
 
 void Lettering::write(ImDrawList& list, Vec2 at, const std::string& words, const Fonts::Loaded& loaded, double em_px,
-                      Colour colour, TextAlign align) const {
+                      Colour colour, TextAlign align) {
     if (words.empty()) return;
     const double grown = em_px / loaded.em_px;
     const double width = grown * width_of(loaded, words.data(), words.data() + words.size());
     const ImFontGlyph& capital = *loaded.font->FindGlyph('H');
     const double middle = grown * (static_cast<double>(capital.Y0) + static_cast<double>(capital.Y1)) / 2;
     const double x = align == TextAlign::left ? at.x : align == TextAlign::centre ? at.x - width / 2 : at.x - width;
+    const double height = grown * static_cast<double>(loaded.font->FontSize);
+    const PixelBox box{x, at.y - middle, width, height};
+    const ImVec2 low = list.GetClipRectMin();
+    const ImVec2 high = list.GetClipRectMax();
+    const bool whole = box.x >= static_cast<double>(low.x) && box.x + width <= static_cast<double>(high.x) &&
+                       box.y >= static_cast<double>(low.y) && box.y + height <= static_cast<double>(high.y);
+    if (whole) written_.push_back({words, box, colour});
     list.AddText(loaded.font, static_cast<float>(grown) * loaded.font->FontSize,
                  ImVec2(static_cast<float>(x + 0.5), static_cast<float>(at.y - middle + 0.5)),
                  IM_COL32(colour.red, colour.green, colour.blue, colour.alpha), words.data(),

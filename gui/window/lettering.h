@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/drawing/drawing.h"
+#include "gui/session/camera.h"
 #include "gui/window/fonts.h"
 
 struct ImDrawList;
@@ -17,6 +18,13 @@ namespace boughwork {
 struct Lines {
     std::vector<std::string> words;
     bool shortened = false;  ///< The last line ends in "…".
+};
+
+/// Words as they were written in a frame.
+struct Written {
+    std::string words;
+    PixelBox box;
+    Colour colour;
 };
 
 class Lettering {
@@ -34,16 +42,20 @@ public:
     Lines lines(const std::string& words, Face face, double width_px, std::size_t most) const;
 
     void write(ImDrawList& list, Vec2 at_px, const std::string& words, Face face, Colour colour,
-               TextAlign align = TextAlign::left) const;
+               TextAlign align = TextAlign::left);
     /// In any size, as drawings ask for.
-    void write(ImDrawList& list, Vec2 at_px, const std::string& words, double em_px, Colour colour,
-               TextAlign align) const;
+    void write(ImDrawList& list, Vec2 at_px, const std::string& words, double em_px, Colour colour, TextAlign align);
+
+    /// All that was written since forget() and not cut off, for tests to look at.
+    const std::vector<Written>& written() const { return written_; }
+    void forget() { written_.clear(); }
 
 private:
     void write(ImDrawList& list, Vec2 at_px, const std::string& words, const Fonts::Loaded& loaded, double em_px,
-               Colour colour, TextAlign align) const;
+               Colour colour, TextAlign align);
 
     const Fonts& fonts_;
+    std::vector<Written> written_;
 };
 
 }  // namespace boughwork

@@ -58,10 +58,14 @@ void Widgets::begin_frame(double scale) {
     scale_ = scale;
     places_.clear();
     shortened_.clear();
+    lettering_.forget();
     focus_.begin_frame();
 }
 
-void Widgets::begin_layer() { focus_.begin_layer(); }
+void Widgets::begin_layer() {
+    focus_.begin_layer();
+    lettering_.forget();  // it lies under a shade now
+}
 
 void Widgets::end_frame() {
     focus_.end_frame();

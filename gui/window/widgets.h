@@ -36,7 +36,7 @@ struct Handling {
 
 class Widgets {
 public:
-    explicit Widgets(const Lettering& lettering) : lettering_(lettering) {}
+    explicit Widgets(Lettering& lettering) : lettering_(lettering) {}
 
     void begin_frame(double scale);
     /// A dialog or a menu: what is drawn from here on has the keys, until the frame's end.
@@ -94,6 +94,8 @@ public:
     bool keys_in_use() const { return keys_in_use_; }
     void use_keys(bool in_use) { keys_in_use_ = in_use; }
 
+    /// What can be pressed or typed into, in the order in which Tab reaches it: of the uppermost layer.
+    const std::vector<std::string>& within_reach() const { return focus_.in_turn(); }
     /// Where everything was drawn, by label.
     const std::map<std::string, PixelBox>& places() const { return places_; }
     /// All words of the last frame that had no room.
@@ -109,7 +111,7 @@ private:
     void ring(const PixelBox& box, double rounding_px);
     void draw_ring();
 
-    const Lettering& lettering_;
+    Lettering& lettering_;
     double scale_ = 1;
     std::map<std::string, PixelBox> places_;
     std::vector<std::string> shortened_;

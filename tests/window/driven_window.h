@@ -141,7 +141,7 @@ public:
     }
     /// Goes on with Tab until that has the keys.
     void tab_to(const std::string& label) {
-        for (int i = 0; i < 80 && window_->widgets().focused() != label; ++i) key(SDLK_TAB);
+        for (int i = 0; i < 200 && window_->widgets().focused() != label; ++i) key(SDLK_TAB);
         REQUIRE(window_->widgets().focused() == label);
     }
 
