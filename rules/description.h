@@ -19,4 +19,7 @@ struct Description {
 /// `measures` are those of the shape under the challenge.
 Description describe(const Shape& shape, const Measures& measures, const Challenge& challenge);
 
+/// "Here, an isosceles triangle has exactly two equal sides. Right means within 1 degree of 90."
+std::string kinds_words(const Challenge& challenge);
+
 }  // namespace boughwork

@@ -74,11 +74,22 @@ std::vector<BonusLine> bonus_lines(const Challenge& challenge, const Report& rep
     return lines;
 }
 
-double score(const Challenge& challenge, const Report& report) {
+std::int64_t counting_perimeter_in_steps(const Report& report) {
+    std::int64_t sum = 0;
+    for (const PieceReport& p : report.pieces)
+        if (p.state == PieceState::counts) sum += scored(p).perimeter_in_steps;
+    return sum;
+}
+
+double counting_points(const Challenge& challenge, const Report& report) {
     std::int64_t sum = 0;
     for (const PieceReport& p : report.pieces)
         if (p.state == PieceState::counts) sum += worth(scored(p), challenge.score);
-    double total = points(sum, challenge);
+    return points(sum, challenge);
+}
+
+double score(const Challenge& challenge, const Report& report) {
+    double total = counting_points(challenge, report);
     for (const BonusLine& line : report.bonuses) total += line.points;
     return total;
 }

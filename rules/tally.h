@@ -20,6 +20,10 @@ double points(std::int64_t worth, const Challenge& challenge);
 /// the challenge's lines of `report`.
 std::vector<BonusLine> bonus_lines(const Challenge& challenge, const Report& report);
 
+/// Of the pieces that count: their perimeters together, and their points without bonuses.
+std::int64_t counting_perimeter_in_steps(const Report& report);
+double counting_points(const Challenge& challenge, const Report& report);
+
 /// The points of the pieces that count, and the bonuses.
 double score(const Challenge& challenge, const Report& report);
 

@@ -9,6 +9,7 @@
 #include "gui/picture/plan_picture.h"
 #include "gui/picture/report_words.h"
 #include "gui/picture/squared_paper.h"
+#include "rules/description.h"
 
 namespace boughwork {
 namespace {

@@ -37,14 +37,4 @@ std::string score_words(double score) {
     return say(number == "1" ? phrase("{0} point") : phrase("{0} points"), {number});
 }
 
-std::string kinds_words(const Challenge& challenge) {
-    const std::string degrees = number_in_words(challenge.right_within_deg);
-    return (challenge.equilateral_is_isosceles ? say("Here, an isosceles triangle has at least two equal sides.")
-                                               : say("Here, an isosceles triangle has exactly two equal sides.")) +
-           " " +
-           say(degrees == "1" ? phrase("Right means within {0} degree of 90.")
-                              : phrase("Right means within {0} degrees of 90."),
-               {degrees});
-}
-
 }  // namespace boughwork

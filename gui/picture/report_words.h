@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// What the picture, the window and the console say alike about a report: measured numbers, how many
-// pieces count, and what the kinds mean in this challenge.
+// What the picture, the window and the console say alike about a report: measured numbers, and
+// how many pieces count.
 
 #include <cstdint>
 #include <string>
@@ -20,8 +20,5 @@ std::string counts_words(const Report& report);
 
 /// "87 points".
 std::string score_words(double score);
-
-/// "Here, an isosceles triangle has exactly two equal sides. Right means within 1 degree of 90."
-std::string kinds_words(const Challenge& challenge);
 
 }  // namespace boughwork

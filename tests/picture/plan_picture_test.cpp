@@ -4,6 +4,7 @@
 #include "gui/picture/plan_page.h"
 #include "gui/picture/report_words.h"
 #include "gui/session/picking.h"
+#include "rules/description.h"
 #include "tests/picture/marks_of.h"
 #include "tests/rules/scene_builder.h"
 
