@@ -10,10 +10,10 @@
 #include <vector>
 
 #include "engine/drawing/cairo_pages.h"
+#include "engine/storage/csv.h"
 #include "engine/storage/files.h"
 #include "engine/storage/plan_file.h"
 #include "engine/words/say.h"
-#include "gui/console/csv.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
 #include "gui/console/table_rows.h"
