@@ -26,6 +26,7 @@ Chapter spanish_lengths();
 Chapter spanish_lesson();
 Chapter spanish_pieces();
 Chapter spanish_referee();
+Chapter spanish_table();
 Chapter spanish_window();
 
 }  // namespace boughwork

@@ -5,7 +5,6 @@ namespace boughwork {
 
 const std::vector<Chapter>& spanish() {
     static const std::vector<Chapter> chapters{
-        // clang-format off
         spanish_challenge(),
         spanish_challenge_lines(),
         spanish_commands(),
@@ -16,8 +15,8 @@ const std::vector<Chapter>& spanish() {
         spanish_lesson(),
         spanish_pieces(),
         spanish_referee(),
+        spanish_table(),
         spanish_window(),
-        // clang-format on
     };
     return chapters;
 }

@@ -16,8 +16,8 @@
 #include "engine/words/say.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
-#include "gui/console/table_rows.h"
 #include "gui/picture/plan_page.h"
+#include "gui/session/table_rows.h"
 #include "rules/check.h"
 #include "rules/remedy.h"
 

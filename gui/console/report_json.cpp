@@ -10,7 +10,7 @@
 #include "engine/geometry/shape.h"
 #include "engine/storage/fingerprint.h"
 #include "engine/typed_length.h"
-#include "gui/console/table_rows.h"
+#include "gui/session/table_rows.h"
 #include "rules/description.h"
 #include "rules/measure.h"
 

@@ -7,8 +7,8 @@
 #include "engine/storage/fingerprint.h"
 #include "engine/typed_length.h"
 #include "engine/words/say.h"
-#include "gui/console/table_rows.h"
 #include "gui/picture/report_words.h"
+#include "gui/session/table_rows.h"
 #include "rules/description.h"
 #include "rules/wording.h"
 

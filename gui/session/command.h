@@ -11,16 +11,19 @@
 
 #include "engine/edit.h"
 #include "gui/session/picking.h"
+#include "gui/session/table_order.h"
+#include "rules/answers.h"
 
 namespace boughwork {
 
 class Session;
 
 /// The pages of one file.
-enum class Page { tree, built, challenge, lesson };
+enum class Page { tree, table, built, challenge, lesson };
 
 enum class Action {
     tree_page,
+    table_page,
     built_page,
     lesson_page,
     run_clock,
@@ -76,6 +79,10 @@ enum class Action {
     take_challenge,
     seal_challenge,
     break_seal,
+    copy_table,
+    save_table,
+    take_in_table,
+    list_answers,
     other_language,
     help,
 };
@@ -155,10 +162,28 @@ struct Pan {
     Vec2 by_px;
 };
 struct CloseDialog {};
+/// By that column of the data table; once more: the other way.
+struct SortTable {
+    Column column = Column::number;
+};
+/// A pupil wants to answer that about a piece.
+struct Ask {
+    PieceNumber piece;
+    Asked about = Asked::by_sides;
+};
+/// The data table as CSV; `replace`: the person was asked about what is there.
+struct SaveTable {
+    std::string path;
+    bool replace = false;
+};
+/// What a CSV holds of hand-measured sides, notes and new pieces.
+struct TakeInTable {
+    std::string path;
+};
 
-using Command =
-    std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile, SaveForClass,
-                 TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom, Pan, CloseDialog>;
+using Command = std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile,
+                             SaveForClass, TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom,
+                             Pan, CloseDialog, SortTable, Ask, SaveTable, TakeInTable>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",
 /// "down", "escape", "delete", "tab", "space", "enter", "+", "-", "F1"; empty: none.

@@ -19,6 +19,7 @@ bool can_redo(const Session& s) { return !s.held() && s.history().can_redo(); }
 
 /// What works on the tree needs the tree in sight.
 bool on_tree(const Session& s) { return s.page() == Page::tree; }
+bool on_table(const Session& s) { return s.page() == Page::table; }
 bool hand_is_empty_on_tree(const Session& s) { return on_tree(s) && !s.held(); }
 
 bool piece_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_piece(); }
@@ -84,6 +85,7 @@ const std::vector<CommandRow>& command_table() {
         {built_page, phrase("Built tree"), {"3"}, phrase("Turns to the tree that stands on the table."), always},
         {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
         {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
+        {table_page, phrase("Data table"), {"2"}, phrase("Turns to the table of all pieces."), always},
 
         {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
         {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_in_plan},
@@ -161,6 +163,15 @@ const std::vector<CommandRow>& command_table() {
          {"v", false, true},
          phrase("Takes the chosen bend out of its branch."),
          bend_can_go},
+
+        {copy_table, phrase("copy as CSV"), {"c", true}, phrase("Copies the table, to paste it elsewhere."), on_table},
+        {save_table, phrase("save as CSV"), {"e", true}, phrase("Writes the table into a file."), on_table},
+        {take_in_table,
+         phrase("take in a CSV"),
+         {"i", true},
+         phrase("Takes measured sides, notes and new pieces from a file."),
+         on_table},
+        {list_answers, phrase("answers"), {"r", true}, phrase("Lists what pupils answered."), on_table},
 
         {next_plan, phrase("next plan"), {"p"}, phrase("Goes to the next plan."), more_plans},
         {copy_plan,

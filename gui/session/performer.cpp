@@ -64,6 +64,11 @@ struct Session::Performer {
     }
     void operator()(const Pan& pan) const { session.camera_ = panned(session.camera_, pan.by_px); }
     void operator()(const CloseDialog&) const { session.close_dialog(); }
+
+    void operator()(const SortTable& sort) const { session.table_order_ = pressed(session.table_order_, sort.column); }
+    void operator()(const Ask& what) const { session.ask(what); }
+    void operator()(const SaveTable& file) const { session.save_table(file.path, file.replace); }
+    void operator()(const TakeInTable& file) const { session.take_in_table(file.path); }
 };
 
 void Session::perform(const Command& command) {
@@ -78,6 +83,7 @@ void Session::perform(const Command& command) {
     if (!quiet) {
         problem_.reset();
         word_.clear();
+        to_clipboard_.reset();
     }
     std::visit(Performer{*this}, command);
 }

@@ -48,6 +48,7 @@ void Session::press(Action action) {
         case Action::stop_before: press_about_lesson(action); break;
         case Action::rest_as_planned: judge_the_rest(); break;
         case Action::challenge_page: turn_to(Page::challenge); break;
+        case Action::table_page: turn_to(Page::table); break;
 
         case Action::save_as: dialog_ = Dialog::save_as; break;
         case Action::open: dialog_ = Dialog::open; break;
@@ -60,6 +61,13 @@ void Session::press(Action action) {
         case Action::break_seal: dialog_ = Dialog::break_seal; break;
         case Action::help: dialog_ = Dialog::help; break;
         case Action::other_language: speak_other_language(); break;
+        case Action::save_table: dialog_ = Dialog::save_table; break;
+        case Action::take_in_table: dialog_ = Dialog::take_in_table; break;
+        case Action::list_answers: dialog_ = Dialog::answers; break;
+        case Action::copy_table:
+            to_clipboard_ = table_csv();
+            word_ = say("copied");
+            break;
 
         case Action::next_side:
         case Action::mirror_image:

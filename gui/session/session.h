@@ -14,6 +14,7 @@
 #include "gui/session/document.h"
 #include "gui/session/holding.h"
 #include "gui/session/lesson_clock.h"
+#include "gui/session/table_reader.h"
 #include "gui/session/tries.h"
 #include "gui/session/verdict.h"
 
@@ -34,6 +35,12 @@ enum class Dialog {
     replace_file,
     leave,
     tour,
+    answer,
+    answers,
+    save_table,
+    replace_table,
+    take_in_table,
+    table_taken_in,
 };
 
 class Session {
@@ -98,6 +105,16 @@ public:
     bool projector() const { return projector_; }
     /// The rule that the tour shows.
     std::size_t tour_stop() const { return tour_stop_; }
+    // The data table.
+    const TableOrder& table_order() const { return table_order_; }
+    /// What Dialog::answer asks.
+    const Ask& asked() const { return asked_; }
+    /// What the last CSV brought, for Dialog::table_taken_in.
+    const TakenIn& taken_in() const { return taken_in_; }
+    /// The table as CSV, with nothing that is kept back.
+    std::string table_csv() const;
+    /// What shall go to the clipboard, until the next command.
+    const std::optional<std::string>& to_clipboard() const { return to_clipboard_; }
 
     // The view.
     Page page() const { return page_; }
@@ -138,6 +155,10 @@ private:
     void begin_again();
     void close_dialog();
 
+    void save_table(const std::string& path, bool replace);  // these in session_table.cpp
+    void take_in_table(const std::string& path);
+    void ask(const Ask& what);
+
     /// Report, scores, remedy: after every change of what is seen.
     void turn_to(Page page);
 
@@ -171,6 +192,10 @@ private:
     bool projector_ = false;
     bool shows_all_ = true;  // as soon as the view is known
     std::size_t tour_stop_ = 0;
+    TableOrder table_order_;
+    Ask asked_;
+    TakenIn taken_in_;
+    std::optional<std::string> to_clipboard_;
     Page page_ = Page::tree;
     Dialog dialog_ = Dialog::none;
     Camera camera_;

@@ -2,6 +2,7 @@
 #include "gui/window/dialogs.h"
 
 #include "gui/window/help_dialog.h"
+#include "gui/window/table_dialogs.h"
 #include "gui/window/tour_dialog.h"
 
 namespace boughwork {
@@ -16,6 +17,9 @@ void Dialogs::begin(const Session& session) {
         case Dialog::save_for_class: typed_into_ = FileDialog(session, FileDialog::For::save_for_class); break;
         case Dialog::take_challenge: typed_into_ = FileDialog(session, FileDialog::For::take_challenge); break;
         case Dialog::rename_plan: typed_into_ = RenameDialog(session); break;
+        case Dialog::answer: typed_into_ = AnswerDialog(session); break;
+        case Dialog::save_table: typed_into_ = FileDialog(session, FileDialog::For::save_table); break;
+        case Dialog::take_in_table: typed_into_ = FileDialog(session, FileDialog::For::take_in_table); break;
         default: typed_into_ = {}; break;
     }
 }
@@ -38,10 +42,14 @@ void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widget
         case Dialog::replace_file: return draw_replace_dialog(session, layout, widgets, commands);
         case Dialog::tour: return draw_tour(session, layout, widgets, commands);
         case Dialog::leave: return draw_leave_dialog(session, layout, widgets, commands);
+        case Dialog::answers: return draw_answers_dialog(session, layout, widgets, commands);
+        case Dialog::table_taken_in: return draw_taken_in_dialog(session, layout, widgets, commands);
+        case Dialog::replace_table: return draw_replace_table_dialog(session, layout, widgets, commands);
         default: break;
     }
     if (auto* make = std::get_if<MakeAPieceDialog>(&typed_into_)) make->draw(session, layout, widgets, commands);
     if (auto* file = std::get_if<FileDialog>(&typed_into_)) file->draw(session, layout, widgets, commands);
+    if (auto* answer = std::get_if<AnswerDialog>(&typed_into_)) answer->draw(session, layout, widgets, commands);
     if (auto* rename = std::get_if<RenameDialog>(&typed_into_)) rename->draw(session, layout, widgets, commands);
 }
 

@@ -5,6 +5,7 @@
 
 #include <variant>
 
+#include "gui/window/answer_dialog.h"
 #include "gui/window/file_dialog.h"
 #include "gui/window/make_a_piece_dialog.h"
 #include "gui/window/small_dialogs.h"
@@ -22,7 +23,7 @@ private:
     void begin(const Session& session);
 
     Dialog shown_ = Dialog::none;
-    std::variant<std::monostate, MakeAPieceDialog, FileDialog, RenameDialog> typed_into_;
+    std::variant<std::monostate, MakeAPieceDialog, FileDialog, RenameDialog, AnswerDialog> typed_into_;
 };
 
 }  // namespace boughwork

@@ -13,7 +13,7 @@ namespace {
 namespace paths = std::filesystem;  // for taking paths apart; the disk is reached through Files
 
 /// "Fair tree, table 4" -> "fair_tree_table_4.bough.json".
-std::string file_name_of(const std::string& title) {
+std::string file_name_of(const std::string& title, const std::string& ending = ".bough.json") {
     std::string name;
     for (const char c : title) {
         const bool letter = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
@@ -25,7 +25,7 @@ std::string file_name_of(const std::string& title) {
             name += '_';
     }
     while (!name.empty() && name.back() == '_') name.pop_back();
-    return (name.empty() ? "tree" : name) + ".bough.json";
+    return (name.empty() ? "tree" : name) + ending;
 }
 
 std::string title_of(FileDialog::For purpose) {
@@ -34,6 +34,8 @@ std::string title_of(FileDialog::For purpose) {
         case FileDialog::For::save: return say("Save as");
         case FileDialog::For::save_for_class: return say("Save for the class");
         case FileDialog::For::take_challenge: return say("Take the challenge of a file");
+        case FileDialog::For::save_table: return say("Save the table as CSV");
+        case FileDialog::For::take_in_table: return say("Take in a CSV");
     }
     return "";
 }
@@ -41,6 +43,7 @@ std::string title_of(FileDialog::For purpose) {
 const char* button_of(FileDialog::For purpose) {
     switch (purpose) {
         case FileDialog::For::open: return phrase("open");
+        case FileDialog::For::take_in_table:
         case FileDialog::For::take_challenge: return phrase("take it");
         default: return phrase("save");
     }
@@ -49,11 +52,12 @@ const char* button_of(FileDialog::For purpose) {
 }  // namespace
 
 FileDialog::FileDialog(const Session& session, For purpose)
-    : purpose_(purpose), list_(session, folder_of_open_file(session)) {
+    : purpose_(purpose), list_(session, folder_of_open_file(session), is_about_tables() ? ".csv" : ".json") {
     if (purpose == For::save)
         name_ = session.path().empty() ? file_name_of(session.scene().title)
                                        : paths::path(session.path()).filename().string();
     if (purpose == For::save_for_class) name_ = file_name_of(for_the_class(session.scene()).title + " class");
+    if (purpose == For::save_table) name_ = file_name_of(session.scene().title, ".csv");
 }
 
 void FileDialog::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
@@ -85,6 +89,8 @@ Command FileDialog::with(const std::string& name) const {
         case For::save: return SaveFile{list_.path_of(name)};
         case For::save_for_class: return SaveForClass{list_.path_of(name)};
         case For::take_challenge: return TakeChallenge{list_.path_of(name)};
+        case For::save_table: return SaveTable{list_.path_of(name)};
+        case For::take_in_table: return TakeInTable{list_.path_of(name)};
     }
     return CloseDialog{};
 }

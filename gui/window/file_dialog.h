@@ -13,7 +13,7 @@ namespace boughwork {
 
 class FileDialog {
 public:
-    enum class For { open, save, save_for_class, take_challenge };
+    enum class For { open, save, save_for_class, take_challenge, save_table, take_in_table };
 
     /// Begins in the open file's folder.
     FileDialog(const Session& session, For purpose);
@@ -23,7 +23,10 @@ public:
 private:
     /// What is done with the file of that name.
     Command with(const std::string& name) const;
-    bool reads() const { return purpose_ == For::open || purpose_ == For::take_challenge; }
+    bool reads() const {
+        return purpose_ == For::open || purpose_ == For::take_challenge || purpose_ == For::take_in_table;
+    }
+    bool is_about_tables() const { return purpose_ == For::save_table || purpose_ == For::take_in_table; }
 
     For purpose_;
     FolderList list_;

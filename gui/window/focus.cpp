@@ -44,4 +44,9 @@ void Focus::move(int by) {
     has_keys_.back() = order_before_[static_cast<std::size_t>(next)];
 }
 
+void Focus::move_to(const std::string& label) {
+    moved_ = true;
+    has_keys_.back() = label;
+}
+
 }  // namespace boughwork

@@ -25,6 +25,7 @@ public:
 
     /// From what has the keys to the next (1) or the one before (-1), round and round.
     void move(int by);
+    void move_to(const std::string& label);
     /// True in the frame after a move.
     bool moved() const { return moved_; }
     void drop() { has_keys_.back().clear(); }

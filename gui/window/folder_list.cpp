@@ -12,8 +12,7 @@ namespace {
 
 namespace paths = std::filesystem;  // for taking paths apart; the disk is reached through Files
 
-bool is_plan_file(const std::string& name) {
-    const std::string ending = ".json";
+bool ends_in(const std::string& name, const std::string& ending) {
     return name.size() > ending.size() && name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
 }
 
@@ -58,9 +57,10 @@ std::optional<std::string> FolderList::draw_entries(const Session& session, cons
     }
     std::vector<Files::Entry> shown;
     for (const Files::Entry& entry : *entries_)
-        if (entry.folder || is_plan_file(entry.name)) shown.push_back(entry);
+        if (entry.folder || ends_in(entry.name, ending_)) shown.push_back(entry);
     if (shown.empty()) {
-        widgets.write_lines(inset(inside, widgets.px(8)), say("No plan files here."), Face::small, palette::quiet_text);
+        const std::string none = ending_ == ".csv" ? say("No tables here.") : say("No plan files here.");
+        widgets.write_lines(inset(inside, widgets.px(8)), none, Face::small, palette::quiet_text);
         return std::nullopt;
     }
     const double row = widgets.px(palette::target_px);

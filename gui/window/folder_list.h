@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// A folder's plan files and folders as a list, and the way up. In the window itself, so that it is the same on every
-// machine.
+// A folder's plan files (or tables) and folders as a list, and the way up. In the window itself, so that it is the same
+// on every machine.
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "gui/session/session.h"
@@ -15,7 +16,11 @@ namespace boughwork {
 
 class FolderList {
 public:
-    FolderList(const Session& session, const std::string& folder) { enter(session, folder); }
+    /// Of the files, those that end so.
+    FolderList(const Session& session, const std::string& folder, std::string ending = ".json")
+        : ending_(std::move(ending)) {
+        enter(session, folder);
+    }
 
     /// Gives back the name of a file that was pressed. `chosen` is marked.
     std::optional<std::string> draw(const Session& session, const PixelBox& box, const std::string& chosen,
@@ -29,6 +34,7 @@ private:
     std::optional<std::string> draw_entries(const Session& session, const PixelBox& box, const std::string& chosen,
                                             Widgets& widgets);
 
+    std::string ending_;
     std::string folder_;
     Result<std::vector<Files::Entry>> entries_ = std::vector<Files::Entry>{};
 };

@@ -17,6 +17,7 @@ struct PageTab {
     Action turns_to_it;
 };
 constexpr PageTab pages[] = {{Page::tree, Action::tree_page},
+                             {Page::table, Action::table_page},
                              {Page::built, Action::built_page},
                              {Page::challenge, Action::challenge_page},
                              {Page::lesson, Action::lesson_page}};

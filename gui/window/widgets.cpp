@@ -80,6 +80,13 @@ void Widgets::move_focus(int by) {
     focus_.move(by);
 }
 
+void Widgets::move_focus_to(const std::string& label) {
+    keys_in_use_ = true;
+    ImGui::ClearActiveID();
+    focus_.move_to(label);
+    to_be_typed_into_ = label;  // it may have been drawn in this frame already
+}
+
 bool Widgets::press_focused() {
     press_ = focus_.label();
     return !press_.empty();
@@ -153,27 +160,31 @@ void Widgets::write_within(const std::string& words, const PixelBox& box, TextAl
 
 bool Widgets::text_field(const std::string& label, std::string& text, const PixelBox& box, bool first) {
     places_[label] = box;
-    const Fonts::Loaded& loaded = lettering_.fonts().of(Face::body);
+    const bool low = box.height < px(palette::target_px);
+    const Fonts::Loaded& loaded = lettering_.fonts().of(low ? Face::small : Face::body);
     ImGui::PushFont(loaded.font);
     const float padding = std::max(0.0F, (static_cast<float>(box.height) - loaded.font->FontSize) / 2);
-    ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, ImVec2(static_cast<float>(px(12)), padding));
+    ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, ImVec2(static_cast<float>(px(low ? 5 : 12)), padding));
     ImGui::SetCursorScreenPos(top_left(box));
     ImGui::SetNextItemWidth(static_cast<float>(box.width));
     const bool has_keys = takes_keys(label, box);
+    if (has_keys && focus_.moved()) to_be_typed_into_ = label;
     if (first && focus_.is_free()) {
         focus_.give(label);
         ImGui::SetKeyboardFocusHere();
-    } else if (has_keys && (focus_.moved() || press_ == label)) {
+    } else if (has_keys && (to_be_typed_into_ == label || press_ == label)) {
         ImGui::SetKeyboardFocusHere();
     }
     const bool entered = ImGui::InputText(("##" + label).c_str(), &text,
                                           ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
     if (ImGui::IsItemActivated()) focus_.give(label);
     const bool active = ImGui::IsItemActive();
-    if (active)
+    if (active) {
         typed_into_ = label;
-    else if (typed_into_ == label)
+        to_be_typed_into_.clear();
+    } else if (typed_into_ == label) {
         typed_into_.clear();
+    }
     ImGui::PopStyleVar();
     ImGui::PopFont();
     if (active || (has_keys && keys_in_use_)) ring(box, px(8));

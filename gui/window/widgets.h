@@ -48,7 +48,7 @@ public:
     /// True when it is pressed. A button that is not possible now is drawn pale, and can't be.
     bool button(const std::string& label, const std::string& words, const PixelBox& box, Tone tone = Tone::quiet,
                 bool possible = true);
-    /// True when Enter was typed. `first`: has the keys as soon as it is seen.
+    /// True when Enter was typed. `first`: has the keys as soon as it is seen. A low one has small letters.
     bool text_field(const std::string& label, std::string& text, const PixelBox& box, bool first = false);
     /// The field that is typed into, or empty.
     const std::string& typed_into() const { return typed_into_; }
@@ -89,6 +89,8 @@ public:
     void move_focus(int by);
     /// Presses what has the keys, in the next frame; false when nothing has.
     bool press_focused();
+    /// To something that was drawn last time.
+    void move_focus_to(const std::string& label);
     void drop_focus() { focus_.drop(); }
     /// The last thing that was used is the keyboard: show what has the keys.
     bool keys_in_use() const { return keys_in_use_; }
@@ -118,6 +120,7 @@ private:
     Focus focus_;
     std::string press_;  // by Enter, in this frame
     std::string typed_into_;
+    std::string to_be_typed_into_;  // the keys came to it, and it was not in sight yet
     bool keys_in_use_ = false;
     double scroll_by_keys_px_ = 0;
     struct Ring {

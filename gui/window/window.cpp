@@ -117,6 +117,7 @@ void Window::draw_page() {
         case Page::built: built_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::lesson: lesson_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::challenge: challenge_page_.draw(session_, layout_, widgets_, commands_); break;
+        case Page::table: table_panel_.draw(session_, layout_, widgets_, commands_); break;
     }
     ImGui::End();
 }
@@ -170,6 +171,8 @@ void Window::follow_key(const KeyPress& press) {
         if (session_.projector()) return commands_.push_back(Press{Action::projector});
     }
     if (press.key == SDLK_TAB && !press.ctrl) return widgets_.move_focus(press.shift ? -1 : 1);
+    const bool table = session_.page() == Page::table && !dialog && !top_bar_.menu_open();
+    if (table && table_panel_.follow_key(press, layout_, widgets_)) return;
     if (ImGui::GetIO().WantTextInput) return;
     const bool presses = press.key == SDLK_RETURN || press.key == SDLK_KP_ENTER || press.key == SDLK_SPACE;
     if (presses && widgets_.keys_in_use() && widgets_.press_focused()) return;
@@ -201,7 +204,10 @@ void Window::follow_key(const KeyPress& press) {
 void Window::perform_all() {
     Commands commands;
     commands.swap(commands_);
-    for (const Command& command : commands) session_.perform(command);
+    for (const Command& command : commands) {
+        session_.perform(command);
+        if (session_.to_clipboard()) ImGui::SetClipboardText(session_.to_clipboard()->c_str());
+    }
 }
 
 std::vector<std::uint8_t> Window::pixels() const { return screen_.pixels(palette::desk); }

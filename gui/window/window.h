@@ -15,6 +15,7 @@
 #include "gui/window/input.h"
 #include "gui/window/lesson_page.h"
 #include "gui/window/screen.h"
+#include "gui/window/table_panel.h"
 #include "gui/window/tool_strip.h"
 #include "gui/window/top_bar.h"
 #include "gui/window/tree_panel.h"
@@ -83,6 +84,7 @@ private:
     BuiltPage built_page_;
     LessonPage lesson_page_;
     ChallengePage challenge_page_;
+    TablePanel table_panel_;
     Dialogs dialogs_;
     Commands commands_;
     std::deque<SDL_Event> events_;

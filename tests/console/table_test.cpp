@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "gui/console/table_rows.h"
+#include "gui/session/table_rows.h"
 
 #include "rules/check.h"
 #include "tests/console/run.h"
@@ -33,9 +33,10 @@ TEST_CASE("The table has a row for each piece, hung or not, and as many cells in
     const Table table(fair_scene());
     REQUIRE(table.rows.size() == 4);
     for (const Row& row : table.rows) CHECK(row.size() == table.rows[0].size());
-    CHECK(table.rows[0] == Row{"number", "side 1", "side 2", "side 3", "unit", "by sides", "by angles", "close call",
-                               "perimeter", "height", "area", "hangs from", "state", "reasons", "points", "note",
-                               "kinds here"});
+    CHECK(table.rows[0] == Row{"number",    "side 1",     "side 2",     "side 3", "unit",       "by sides",
+                               "by angles", "close call", "perimeter",  "height", "area",       "hangs from",
+                               "state",     "reasons",    "points",     "note",   "kinds here", "by hand 1",
+                               "by hand 2", "by hand 3",  "measured by"});
 }
 
 TEST_CASE("A piece that counts has its measures, what holds it and its points") {
@@ -124,4 +125,36 @@ TEST_CASE("table --csv prints the rows as RFC 4180 has it, with formulas defused
     CHECK(contains(ran.out, "\r\n1,10,8,6,cm,scalene,right,,24,4.8,24,b1,counts,,24,,"));
     CHECK(contains(ran.out, ",\"'=nice, \"\"red\"\" one\","));
     CHECK(std::count(ran.out.begin(), ran.out.end(), '\n') == 4);
+}
+
+TEST_CASE("What pupils measured, and who, stands behind all else, as exactly as they wrote it") {
+    SceneBuilder builder = with_level_branch();
+    builder.challenge().units = Unit::cm;
+    builder.keep(triangle(1, 100, 80, 60)).keep(rectangle(2, 60, 40));
+    builder.scene.pieces[0].by_hand = {.sides = {length_from_mm(100.5), std::nullopt, length_from_mm(60)},
+                                       .by = "moon"};
+    const Table table(builder.scene);
+    CHECK(table.cell(1, "by hand 1") == "10.05");
+    CHECK(table.cell(1, "by hand 2").empty());
+    CHECK(table.cell(1, "by hand 3") == "6");
+    CHECK(table.cell(1, "by hand 4").empty());
+    CHECK(table.cell(1, "measured by") == "moon");
+    CHECK(table.rows[0].back() == "measured by");
+}
+
+TEST_CASE("What is kept back is left empty where pupils look, and the console gives it all the same") {
+    Scene scene = fair_scene();
+    scene.challenge.shown = {.lengths = Shows::after_an_answer,
+                             .kinds = Shows::after_an_answer,
+                             .sums = Shows::after_the_lesson,
+                             .points = Shows::after_the_lesson};
+    scene.pieces[0].answers = {.by_sides = Kind::scalene, .by_angles = Kind::right};
+    const Plan& plan = current_plan(scene);
+    const Report report = boughwork::check(scene, plan);
+    const auto kept = table_rows(scene, plan, report, Telling::what_is_told);
+    CHECK(kept[1] == Row{"1",  "",       "", "", "cm", "scalene",   "right", "", "", "", "",
+                         "b1", "counts", "", "", "",   kept[1][16], "",      "", "", ""});
+    CHECK(kept[2][5].empty());
+    CHECK(Table(scene).cell(2, "by sides") == "equilateral");
+    CHECK(Table(scene).cell(1, "points") == "24");
 }
