@@ -156,15 +156,6 @@ Result<Length> parse_length(const std::string& text, Unit default_unit) {
     return length;
 }
 
-Result<double> parse_number(const std::string& text) {
-    Typed typed(text);
-    if (typed.at_end()) return problem(say("There is no number yet."), say("Type a number, such as 7.5."));
-    const std::optional<Fraction> number = take_number(typed);
-    if (!number || !typed.at_end())
-        return problem(say("\"{0}\" is not a number.", {text}), say("Type a number, such as 7.5."));
-    return static_cast<double>(number->numerator) / static_cast<double>(number->denominator);
-}
-
 std::string length_number(Length length, Unit unit) {
     if (length.half_um < 0) return "-" + length_number({-length.half_um}, unit);
     const std::int64_t unit_half_um = length_of(unit).half_um;

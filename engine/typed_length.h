@@ -15,9 +15,6 @@ namespace boughwork {
 /// number of half-micrometres (of an inch, sixteenths and coarser are).
 Result<Length> parse_length(const std::string& typed, Unit unit);
 
-/// A number that is no length, such as points: a decimal or a whole number and a fraction, 0 allowed.
-Result<double> parse_number(const std::string& typed);
-
 /// "mm", "cm" or "in".
 const char* symbol_of(Unit unit);
 

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/typed_length.h"
+#include "engine/typed_number.h"
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"

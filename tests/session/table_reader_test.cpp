@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "gui/session/table_reader.h"
 
+#include <catch2/catch.hpp>
+
 #include "engine/storage/csv.h"
 #include "gui/session/table_rows.h"
 #include "rules/check.h"
