@@ -40,6 +40,7 @@ Chapter spanish_pieces() {
         {"bring in a piece", "traer una pieza"},
         {"bring in {0} pieces", "traer {0} piezas"},
         {"more", "más"},
+        {"back", "volver"},
         // A piece while it is made.
         {"Make piece {0}", "Hacer la pieza {0}"},
         {"Change piece {0}", "Cambiar la pieza {0}"},
@@ -75,7 +76,7 @@ Chapter spanish_pieces() {
         {"make all equal", "todos iguales"},
         {"Press a piece, and a copy of it goes into the envelope.", "Toca una pieza y una copia va al sobre."},
         {"Piece {0} lies in the envelope now.", "La pieza {0} está ahora en el sobre."},
-        {"Choose a plan file; its pieces are shown then.", "Elige un archivo de plan y verás sus piezas."},
+        {"Choose a plan file, and its pieces are shown here.", "Elige un archivo de plan y verás aquí sus piezas."},
         {"There are no pieces in this file.", "No hay piezas en este archivo."},
         {"another file", "otro archivo"},
         {"tick all", "marcar todas"},

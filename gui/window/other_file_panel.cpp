@@ -56,7 +56,7 @@ void OtherFilePanel::choose_file(const Session& session, const std::string& name
 void OtherFilePanel::draw(const Session& session, const PixelBox& box, Widgets& widgets) {
     if (pieces_) return draw_pieces(session, box, widgets);
     const double line = widgets.lettering().line_px(Face::small);
-    widgets.write_lines({box.x, box.y, box.width, line}, say("Choose a plan file; its pieces are shown then."),
+    widgets.write_lines({box.x, box.y, box.width, line}, say("Choose a plan file, and its pieces are shown here."),
                         Face::small, palette::ink);
     const double top = line + widgets.px(8);
     const PixelBox list{box.x, box.y + top, box.width, box.height - top};
