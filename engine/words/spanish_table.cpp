@@ -82,8 +82,6 @@ Chapter spanish_table() {
         {"Not yet. Here the perimeter scores.", "Todavía no. Aquí vale el perímetro."},
         {"Not yet. Here the area scores: half of the longest side times its height.",
          "Todavía no. Aquí vale el área: la mitad del lado más largo por su altura."},
-        {"There is no number yet.", "Todavía no hay ningún número."},
-        {"\"{0}\" is not a number.", "\"{0}\" no es un número."},
         {"Answers: {0} of {1} are right", "Respuestas: {0} de {1} están bien"},
         {"Nobody has answered anything yet.", "Todavía no hay respuestas."},
         {"yes", "sí"},
