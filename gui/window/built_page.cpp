@@ -159,15 +159,16 @@ void BuiltPage::draw_list(const Session& session, const Report& tree, const Pixe
         const Piece& piece = *find_piece(session.scene(), says.number);
         const PieceReport& planned = *find_piece(session.report(), says.number);
         const Built* built = find_built(session.plan(), says.number);
+        const bool in_plan = planned.state != PieceState::in_the_envelope;
         widgets.draw(piece_card(piece.shape, as_told(session.scene(), piece, says),
                                 {card.x + widgets.px(6), card.y, widgets.px(104), card.height}, widgets.scale(),
                                 0.6 * widgets.scale()));
         const double end = card.x + card.width - widgets.px(6);
         widgets.write_within(state_in_words(planned), {plan_x, card.y, tree_x - plan_x, card.height}, TextAlign::left,
                              palette::ink);
-        widgets.write_within(tree_in_words(says, built, planned.state != PieceState::in_the_envelope),
+        widgets.write_within(tree_in_words(says, built, in_plan),
                              {tree_x, card.y, end - tree_x, card.height}, TextAlign::left,
-                             built ? palette::ink : palette::quiet_text);
+                             built || !in_plan ? palette::ink : palette::quiet_text);
         row.y += row_height;
     }
     widgets.end_scroll();

@@ -31,7 +31,7 @@ Layout layout_of(double width_px, double height_px, double wanted_scale) {
     const double top = layout.px(10);
     const double bar_height = layout.px(48);
     const double commands_width = layout.px(310);
-    const double title_width = std::clamp(width_px * 0.25 - layout.px(60), layout.px(160), layout.px(300));
+    const double title_width = std::clamp(width_px * 0.25 - layout.px(100), layout.px(150), layout.px(300));
     layout.title = {left, top, title_width, bar_height};
     layout.commands = {width_px - margin - commands_width, top, commands_width, bar_height};
     const double pages_left = left + title_width + between;

@@ -63,13 +63,15 @@ void tab_reaches_everything(DrivenWindow& it) {
 }
 
 /// Cells of the data table are dense: 24 px there.
-bool is_dense(const std::string& label) { return label.rfind("cell ", 0) == 0; }
+bool is_dense(DrivenWindow& it, const std::string& label) {
+    return it.session().page() == Page::table && label.rfind("piece ", 0) == 0;
+}
 
 void a_finger_hits_everything(DrivenWindow& it) {
     for (const std::string& label : it.window().widgets().within_reach()) {
         INFO(label);
         const PixelBox box = it.place(label);
-        const double least = it.window().widgets().px(is_dense(label) ? 24 : palette::target_px);
+        const double least = it.window().widgets().px(is_dense(it, label) ? 24 : palette::target_px);
         CHECK(box.width >= least);
         CHECK(box.height >= least);
     }
