@@ -68,7 +68,7 @@ Chapter spanish_lesson() {
         {"{0} points, {1} count", "{0} puntos, cuentan {1}"},
         {"tour of the rules", "paseo por las reglas"},
         {"projector", "proyector"},
-        {"back", "atrás"},
+        {"back", "volver"},
         {"the lesson is over", "la clase ha terminado"},
         {"the lesson goes on", "la clase sigue"},
         {"What was kept back is shown now.", "Lo que se guardaba ya se ve."},

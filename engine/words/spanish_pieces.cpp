@@ -40,7 +40,6 @@ Chapter spanish_pieces() {
         {"bring in a piece", "traer una pieza"},
         {"bring in {0} pieces", "traer {0} piezas"},
         {"more", "más"},
-        {"back", "volver"},
         // A piece while it is made.
         {"Make piece {0}", "Hacer la pieza {0}"},
         {"Change piece {0}", "Cambiar la pieza {0}"},

@@ -19,6 +19,7 @@ std::string with_csv_ending(const std::string& path) {
 }  // namespace
 
 std::string Session::table_csv() const {
+    const SpeakingIn english(Language::english);  // other programs read it
     return csv_text(table_rows(scene(), plan(), report(), Telling::what_is_told));
 }
 

@@ -6,9 +6,11 @@
 #include <cstdio>
 
 #include "engine/typed_length.h"
+#include "engine/words/say.h"
 #include "rules/description.h"
 #include "rules/measure.h"
 #include "rules/told.h"
+#include "rules/wording.h"
 
 namespace boughwork {
 namespace {
@@ -101,11 +103,11 @@ std::string table_note(const Piece& piece, const Measures& measures, const Chall
 }
 
 std::string hangs_from_words(const Plan& plan, const PieceReport& piece) {
-    if (piece.state == PieceState::in_the_envelope) return "in the envelope";
-    if (!piece.hangs_from) return "nothing";
+    if (piece.state == PieceState::in_the_envelope) return say("in the envelope");
+    if (!piece.hangs_from) return say("nothing");
     const Support& support = *piece.hangs_from;
     if (support.piece)
-        return "piece " + std::to_string(support.piece->value) + ", side " + std::to_string(support.side);
+        return say("piece {0}, side {1}", {std::to_string(support.piece->value), std::to_string(support.side)});
     return plan.tree.branches[support.branch].name;
 }
 
@@ -120,7 +122,7 @@ const char* name_of(PieceState state) {
 
 std::string reasons_words(const PieceReport& piece) {
     std::string words;
-    for (const Rule rule : piece.broken) add(words, name_of(rule));
+    for (const Rule rule : piece.broken) add(words, said(rule));
     return words;
 }
 

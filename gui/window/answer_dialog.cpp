@@ -46,7 +46,7 @@ void AnswerDialog::draw(const Session& session, const Layout& layout, Widgets& w
     const DialogCard card =
         draw_dialog_card(layout, widgets, question(about, std::to_string(session.asked().piece.value)), 640, 330);
     Foot foot(card.foot, widgets);
-    if (foot.button("close", Tone::strong)) commands.push_back(CloseDialog{});
+    if (foot.button(phrase("close"), Tone::strong)) commands.push_back(CloseDialog{});
     if (!piece || !report) return;
 
     // The drawing keeps its kind to itself: no marks, no colour.

@@ -70,7 +70,7 @@ void draw_answers_dialog(const Session& session, const Layout& layout, Widgets& 
         widgets.end_scroll();
     }
     Foot foot(card.foot, widgets);
-    if (foot.button("close", Tone::strong)) commands.push_back(CloseDialog{});
+    if (foot.button(phrase("close"), Tone::strong)) commands.push_back(CloseDialog{});
 }
 
 void draw_taken_in_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
@@ -86,7 +86,7 @@ void draw_taken_in_dialog(const Session& session, const Layout& layout, Widgets&
     }
     draw_paragraphs("what was taken in", paragraphs, card.inside, widgets);
     Foot foot(card.foot, widgets);
-    if (foot.button("close", Tone::strong)) commands.push_back(CloseDialog{});
+    if (foot.button(phrase("close"), Tone::strong)) commands.push_back(CloseDialog{});
 }
 
 void draw_replace_table_dialog(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
@@ -97,9 +97,9 @@ void draw_replace_table_dialog(const Session& session, const Layout& layout, Wid
                             {session.replace_path()}),
                         Face::body, palette::ink);
     Foot foot(card.foot, widgets);
-    if (foot.button("replace it")) commands.push_back(SaveTable{session.replace_path(), true});
-    if (foot.button("another name", Tone::strong)) commands.push_back(Press{Action::save_table});
-    if (foot.button("never mind")) commands.push_back(CloseDialog{});
+    if (foot.button(phrase("replace it"))) commands.push_back(SaveTable{session.replace_path(), true});
+    if (foot.button(phrase("another name"), Tone::strong)) commands.push_back(Press{Action::save_table});
+    if (foot.button(phrase("never mind"))) commands.push_back(CloseDialog{});
 }
 
 }  // namespace boughwork

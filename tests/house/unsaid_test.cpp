@@ -32,6 +32,7 @@ const std::vector<std::string> before_a_label{
     "widgets.area(",
     "widgets.area(std::string(",
     "widgets.button(",
+    "widgets.button(std::string(",
     "widgets_.button(",
     "text_field(",
     "begin_scroll(",
@@ -60,9 +61,12 @@ const std::vector<std::string> before_a_label{
 
 /// Labels in tables, and parts of some that are put together elsewhere.
 const std::set<std::string> labels{
-    "as planned",    "corner 1",       "corner 2",   "corner 3",   "corner left", "corner right", "corner up",
-    "corner down",   "the first",      "the second", "criterion ", "bonus ",      "reason ",      "ready ",
-    "angle between", "angle opposite", "side 1",     "side 2",     "side 3",      "angle 1",      "angle 2"};
+    "as planned", "corner 1",    "corner 2",      "corner 3",          "corner left",    "corner right",
+    "corner up",  "corner down", "the first",     "the second",        "criterion ",     "bonus ",
+    "reason ",    "ready ",      "angle between", "angle opposite",    "side 1",         "side 2",
+    "side 3",     "angle 1",     "angle 2",       "kind by sides",     "kind by angles", "to do",
+    "by hand",    "measured by", " by sides",     " by angles",        " perimeter",     " points",
+    "sort by ",   "piece ",      "answer ",       "what was taken in", " by hand ",      " measured by"};
 
 bool ends_in(const std::string& text, const std::string& end) {
     return text.size() >= end.size() && text.compare(text.size() - end.size(), end.size(), end) == 0;
@@ -104,7 +108,8 @@ std::vector<std::string> unsaid(const std::string& source) {
             continue;
         }
         if (c != '"') {
-            code += c;
+            const bool broken_line = std::isspace(static_cast<unsigned char>(c)) != 0 && ends_in(code, "(");
+            if (!broken_line) code += c;
             continue;
         }
         std::string literal;
