@@ -101,17 +101,21 @@ TEST_CASE("What is no CSV is refused with its line") {
 }
 
 TEST_CASE("Any bytes at all are read or refused") {
+    const std::vector<std::string> parts{"a", ",", "\"", "\"\"", "\r\n", "\n", "\r", "'", "=", "\xC3\xA9", "\xC3"};
     std::uint32_t dice = 1;
+    int read = 0;
     for (int i = 0; i < 20000; ++i) {
         std::string text;
-        for (int length = 0; length < 24; ++length) {
+        for (int length = 0; length < 8; ++length) {
             dice = dice * 1664525 + 1013904223;  // Numerical Recipes, "quick and dirty" (from memory)
-            text += std::string("ab,;\t\"\r\n'=\xC3\xA9", 12)[(dice >> 16) % 12];
+            text += parts[(dice >> 16) % parts.size()];
         }
         const Result<Rows> rows = read_csv(text);
-        if (!rows || text.find_first_of(";\t") != std::string::npos) continue;
+        if (!rows) continue;
+        ++read;
         Rows written = *rows;
         written.erase(std::remove(written.begin(), written.end(), CsvRow{""}), written.end());  // an empty line is none
         CHECK(rows_of(csv_text(written)) == written);
     }
+    CHECK(read > 1000);
 }
