@@ -82,10 +82,10 @@ const std::vector<CommandRow>& command_table() {
     using enum Action;
     static const std::vector<CommandRow> table = {
         {tree_page, phrase("Tree"), {"1"}, phrase("Turns to the tree."), always},
-        {built_page, phrase("Built tree"), {"3"}, phrase("Turns to the tree that stands on the table."), always},
-        {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
-        {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
         {table_page, phrase("Data table"), {"2"}, phrase("Turns to the table of all pieces."), always},
+        {built_page, phrase("Built tree"), {"3"}, phrase("Turns to the tree that stands on the table."), always},
+        {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
+        {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
 
         {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
         {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_in_plan},

@@ -45,11 +45,14 @@ public:
         if (index >= row.size()) return "";
         return row[index].find_first_not_of(" \t") == std::string::npos ? "" : row[index];
     }
-    /// "side 1", "side 2" ... as far as the heading has them.
+    /// "side 1", "side 2" ... up to the last one that the heading has; one that it lacks is empty.
     std::vector<std::string> cells(const CsvRow& row, const std::string& name) const {
         std::vector<std::string> found;
-        for (std::size_t i = 1; has(name + " " + std::to_string(i)); ++i)
-            found.push_back(cell(row, name + " " + std::to_string(i)));
+        for (std::size_t i = 1; i <= heading_.size(); ++i) {
+            if (!has(name + " " + std::to_string(i))) continue;
+            found.resize(i);
+            found.back() = cell(row, name + " " + std::to_string(i));
+        }
         return found;
     }
 

@@ -166,9 +166,8 @@ void BuiltPage::draw_list(const Session& session, const Report& tree, const Pixe
         const double end = card.x + card.width - widgets.px(6);
         widgets.write_within(state_in_words(planned), {plan_x, card.y, tree_x - plan_x, card.height}, TextAlign::left,
                              palette::ink);
-        widgets.write_within(tree_in_words(says, built, in_plan),
-                             {tree_x, card.y, end - tree_x, card.height}, TextAlign::left,
-                             built || !in_plan ? palette::ink : palette::quiet_text);
+        widgets.write_within(tree_in_words(says, built, in_plan), {tree_x, card.y, end - tree_x, card.height},
+                             TextAlign::left, built || !in_plan ? palette::ink : palette::quiet_text);
         row.y += row_height;
     }
     widgets.end_scroll();

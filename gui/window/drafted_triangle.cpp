@@ -83,7 +83,7 @@ void draw_drafted(const Session& session, const Drafted& drafted, const PixelBox
     const DraftWords words = words_on_draft(session, triangle);
     const double line = widgets.lettering().line_px(Face::small);
     const double name_height = widgets.lettering().line_px(Face::large);
-    const double words_height = name_height + 5 * line;
+    const double words_height = std::max(name_height, 2 * line) + 5 * line;
     const PixelBox picture{box.x, box.y, box.width, box.height - words_height};
     const double margin = widgets.px(room_for_names_px);
     double no_larger = px_per_mm_of(triangle, corners_within(triangle, picture, margin));
@@ -104,7 +104,13 @@ void draw_drafted(const Session& session, const Drafted& drafted, const PixelBox
         top += height;
     };
     const bool large = !drafted.beside && widgets.lettering().width_px(words.name, Face::large) <= room;
-    write(words.name, large ? Face::large : Face::body, name_height);
+    if (large) {
+        write(words.name, Face::large, name_height);
+    } else {
+        widgets.write_within(words.name, {box.x + widgets.px(4), top, box.width - widgets.px(8), 2 * line},
+                             TextAlign::centre, palette::ink);
+        top += 2 * line;
+    }
     write(sides_of_draft(session, triangle), Face::small, line);
     std::string notes = drafted.note;
     if (!words.notes.empty()) notes += (notes.empty() ? "" : " ") + words.notes;

@@ -96,7 +96,7 @@ void TableRowDrawing::draw_part(const TableRow& row, const TableColumn& column, 
         case TablePart::shape: {
             if (box.y > view.y + view.height || box.y + box.height < view.y) return;
             PieceReport report = as_told(session.scene(), piece, *find_piece(session.report(), row.number));
-            report.number = {};  // it stands in the column before
+            report.number = {};                            // it stands in the column before
             const double height = widgets.px(row_px + 8);  // its margin may reach beyond the row
             widgets.draw(piece_card(piece.shape, report,
                                     {box.x, middle(box).y - height / 2, box.width - widgets.px(4), height},

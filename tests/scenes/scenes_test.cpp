@@ -71,10 +71,19 @@ std::multiset<std::string> broken_rules(const json& report) {
 }
 
 // The names of the contract.
-const std::vector<std::string> rule_names{
-    "runs past the end", "over a branch", "not by a whole side", "cut off",        "held by nothing",
-    "too deep",          "ground",        "trunk",               "other branch",   "overlap",
-    "touching",          "wrong size",    "over the limit"};
+const std::vector<std::string> rule_names{"runs past the end",
+                                          "over a branch",
+                                          "not by a whole side",
+                                          "cut off",
+                                          "held by nothing",
+                                          "too deep",
+                                          "ground",
+                                          "trunk",
+                                          "other branch",
+                                          "overlap",
+                                          "touching",
+                                          "wrong size",
+                                          "over the limit"};
 
 fs::path rule_scene(std::string rule, const std::string& twin) {
     std::replace(rule.begin(), rule.end(), ' ', '_');

@@ -20,8 +20,8 @@ TEST_CASE("The other language is one press away: the referee says the same in it
     CHECK(spoken_then == Language::spanish);
     CHECK(spanish.rule == english.rule);
     CHECK(spanish.says ==
-          "La pieza 1 sobresale 30 mm por el extremo derecho de la rama b1; el lado entero tiene que apoyarse ahí.");
-    CHECK(remedy.says == "30 mm a la izquierda");
+          "La pieza 1 sobresale 3 cm por el extremo derecho de la rama b1; el lado entero tiene que apoyarse ahí.");
+    CHECK(remedy.says == "2.91 cm a la izquierda");
     CHECK(next_time == Language::spanish);
     CHECK(spoken() == Language::english);
     CHECK(table.session.finding()->says == english.says);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
-#include "engine/storage/plan_file.h"
 #include "engine/geometry/posing.h"
+#include "engine/storage/plan_file.h"
 #include "tests/session/fair_table.h"
 
 using namespace boughwork;

@@ -42,8 +42,8 @@ inline bool is_container(const std::string& label) {
 }
 /// Lies in a box that scrolls.
 inline bool scrolls(const std::string& label) {
-    for (const char* list :
-         {"envelope piece ", "built piece ", "rule ", "phase ", "shorter ", "longer ", "take out phase ", "do ", "piece "})
+    for (const char* list : {"envelope piece ", "built piece ", "rule ", "phase ", "shorter ", "longer ",
+                             "take out phase ", "do ", "piece "})
         if (label.rfind(list, 0) == 0) return true;
     return false;
 }
