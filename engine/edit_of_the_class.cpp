@@ -2,6 +2,7 @@
 #include "engine/edit_of_the_class.h"
 
 #include <algorithm>
+#include <numeric>
 #include <string>
 #include <utility>
 
@@ -110,6 +111,10 @@ Result<Scene> carried_out(Scene scene, const SetChallenge& wish) {
                 return cannot(say("With that tolerance branch {0} of {1} can't be.", {branch.name, plan.name}),
                               say("Straighten the branch first, or choose another tolerance."));
     scene.challenge = wish.challenge;
+    Step& step = scene.challenge.step;
+    const std::int64_t common = std::gcd(step.numerator, step.denominator);
+    step.numerator /= common;
+    step.denominator /= common;
     return scene;
 }
 

@@ -77,6 +77,11 @@ TEST_CASE("a sealed challenge is changed by nothing but the breaking of its seal
     CHECK(after(open, SetChallenge{challenge}).challenge.tolerance_mm == 2);
 }
 
+TEST_CASE("a step is kept in lowest terms, as a file has it") {
+    const Scene scene = after(table(), SetChallenge{with([](Challenge& c) { c.step = {2, 4, Unit::cm, ""}; })});
+    CHECK(scene.challenge.step == Step{1, 2, Unit::cm, ""});
+}
+
 TEST_CASE("a challenge that cannot be meant is refused with the reason") {
     const Scene scene = table();
     const auto refused = [&](void (*change)(Challenge&), const std::string& reason) {

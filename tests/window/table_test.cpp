@@ -149,8 +149,10 @@ TEST_CASE("sides are measured by hand, one slip is pointed at, and a sign says w
     it.save_picture("table_no_length");
     // Another press leaves the field, and what was typed.
     it.click("piece 2 by hand 1");
+    it.key(SDLK_a, KMOD_LCTRL);
     it.type("9");
     it.click("piece 2 by hand 3");
+    REQUIRE(piece(it, 2).by_hand.sides.size() == 3);
     CHECK(piece(it, 2).by_hand.sides[0] == length_from_mm(90));
     CHECK(piece(it, 2).by_hand.by == "moon");
     it.key(SDLK_ESCAPE);
