@@ -45,14 +45,14 @@ public:
         if (index >= row.size()) return "";
         return row[index].find_first_not_of(" \t") == std::string::npos ? "" : row[index];
     }
-    /// "side 1", "side 2" ... up to the last one that the heading has; one that it lacks is empty.
+    /// Of "side 1", "side 2" ... up to the last that is not empty.
     std::vector<std::string> cells(const CsvRow& row, const std::string& name) const {
         std::vector<std::string> found;
-        for (std::size_t i = 1; i <= heading_.size(); ++i) {
-            if (!has(name + " " + std::to_string(i))) continue;
-            found.resize(i);
-            found.back() = cell(row, name + " " + std::to_string(i));
-        }
+        for (std::size_t i = 1; i <= most_corners; ++i)
+            if (std::string cell = this->cell(row, name + " " + std::to_string(i)); !cell.empty()) {
+                found.resize(i);
+                found.back() = std::move(cell);
+            }
         return found;
     }
 
@@ -79,6 +79,7 @@ Unit unit_in(const std::string& cell, Unit otherwise) {
 
 /// Without what the table notes of a piece by itself, behind what was written on it.
 std::string written_note(std::string cell, const Piece& piece, const Challenge& challenge) {
+    const SpeakingIn english(Language::english);  // as the table was written
     std::vector<std::string> notes = describe(piece.shape, measure(piece.shape, challenge), challenge).notes;
     for (auto note = notes.rbegin(); note != notes.rend(); ++note) {
         if (cell == *note) return "";
@@ -130,7 +131,6 @@ private:
 
     std::optional<PieceNumber> make(const CsvRow& row, int number, Unit unit) {
         std::vector<std::string> sides = columns_.cells(row, "side");
-        while (!sides.empty() && sides.back().empty()) sides.pop_back();
         if (sides.size() != 3 || std::count(sides.begin(), sides.end(), std::string()) > 0) {
             leave(say("there is no piece {0} here; three sides would make one.", {std::to_string(number)}));
             return std::nullopt;
