@@ -87,6 +87,31 @@ Chapter spanish_lesson() {
          "Pulsa una línea para hacerlo. Tab pasa de una a otra; Intro pulsa."},
         {"How many points? You add them up.", "¿Cuántos puntos? Súmalos tú."},
 
+        // The first steps.
+        {"first steps", "primeros pasos"},
+        {"Shows the first four steps.", "Muestra los cuatro primeros pasos."},
+        {"Hang a piece", "Cuelga una pieza"},
+        {"Drag a piece from the envelope to a branch. Near the branch it turns to lie along it; let go, and it hangs.",
+         "Arrastra una pieza del sobre a una rama. Cerca de la rama gira para apoyarse; suéltala y cuelga."},
+        {"Listen to the referee", "Escucha al árbitro"},
+        {"What breaks a rule loses its colour and gets a cross. The referee says why, in one sentence.",
+         "Lo que rompe una regla pierde el color y lleva una cruz. El árbitro dice por qué, en una frase."},
+        {"Try again", "Prueba otra vez"},
+        {"Move the piece until it counts. Undo takes back as many steps as you like; a new plan keeps this one.",
+         "Mueve la pieza hasta que cuente. Deshacer quita tantos pasos como quieras; un plan nuevo conserva este."},
+        {"Make your own", "Haz las tuyas"},
+        {"Make a piece by its sides or by pulling its corners, note it in the data table, and read what the challenge "
+         "asks.",
+         "Haz una pieza por sus lados o moviendo sus vértices, apúntala en la tabla de datos y lee qué pide el reto."},
+        {"skip", "saltar"},
+        {"Step {0} of {1}", "Paso {0} de {1}"},
+        {"spread evenly", "repartir"},
+        {"Gives all that hang there the same gap between them.",
+         "Deja el mismo hueco entre todas las que cuelgan ahí."},
+        {"There is no room to spread them.", "No hay sitio para repartirlas."},
+        {"The pieces stay where they are.", "Las piezas se quedan donde están."},
+        {"Take one down first.", "Quita antes una."},
+
         // The built tree.
         {"plan says", "el plan dice"},
         {"tree says", "el árbol dice"},

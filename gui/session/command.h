@@ -44,6 +44,7 @@ enum class Action {
     new_tree,
     next_side,
     mirror_image,
+    spread_out,
     next_span,
     take_down,
     throw_away,
@@ -84,6 +85,7 @@ enum class Action {
     take_in_table,
     list_answers,
     other_language,
+    guide,
     help,
 };
 

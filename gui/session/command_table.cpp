@@ -27,6 +27,8 @@ const Shape& chosen_shape(const Session& s) { return find_piece(s.scene(), *s.ch
 bool triangle_chosen(const Session& s) { return piece_chosen(s) && std::holds_alternative<Triangle>(chosen_shape(s)); }
 bool has_mirror_image(const Session& s) { return piece_chosen(s) && mirror_image(chosen_shape(s)).has_value(); }
 bool piece_hung(const Session& s) { return piece_chosen(s) && find_hung(s.plan(), *s.chosen_piece()); }
+/// By the referee's word.
+bool piece_hangs(const Session& s) { return piece_hung(s) && find_piece(s.report(), *s.chosen_piece())->hangs_from; }
 /// Hung, or held in the hand.
 bool piece_in_plan(const Session& s) {
     return piece_hung(s) || (s.held() && std::holds_alternative<PickedPiece>(s.held()->what));
@@ -89,6 +91,11 @@ const std::vector<CommandRow>& command_table() {
 
         {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
         {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_in_plan},
+        {spread_out,
+         phrase("spread evenly"),
+         {"y"},
+         phrase("Gives all that hang there the same gap between them."),
+         piece_hangs},
         {next_span,
          phrase("next branch"),
          {"n"},
@@ -267,6 +274,7 @@ const std::vector<CommandRow>& command_table() {
         {new_tree, phrase("new tree"), {"n", true}, phrase("Starts a new tree."), hand_is_empty},
         // The name of the language to come, in that language: in Spanish it is said "English".
         {other_language, phrase("español"), {"l", true}, phrase("Says everything in Spanish."), hand_is_empty},
+        {guide, phrase("first steps"), {"f", false, true}, phrase("Shows the first four steps."), always},
         {help, phrase("help"), {"F1"}, phrase("Shows all keys."), always},
     };
     return table;

@@ -8,6 +8,7 @@
 #include "gui/session/chosen_language.h"
 #include "gui/session/pulling.h"
 #include "gui/session/session.h"
+#include "gui/session/spreading.h"
 #include "gui/session/work.h"
 
 namespace boughwork {
@@ -60,6 +61,7 @@ void Session::press(Action action) {
         case Action::seal_challenge: seal(true); break;
         case Action::break_seal: dialog_ = Dialog::break_seal; break;
         case Action::help: dialog_ = Dialog::help; break;
+        case Action::guide: dialog_ = Dialog::guide; break;
         case Action::other_language: speak_other_language(); break;
         case Action::save_table: dialog_ = Dialog::save_table; break;
         case Action::take_in_table: dialog_ = Dialog::take_in_table; break;
@@ -83,6 +85,7 @@ void Session::press(Action action) {
         case Action::remove_branch:
         case Action::add_bend:
         case Action::remove_bend: work(action); break;
+        case Action::spread_out: spread(); break;
         case Action::add_branch: perform(Wish{AddBranch{next_branch(plan().tree)}}); break;
 
         case Action::copy_piece: perform(copied(scene(), *chosen_piece())); break;
@@ -105,6 +108,15 @@ void Session::press(Action action) {
         case Action::zoom_out: camera_ = zoomed(camera_, 1 / zoom_step, middle(camera_.view)); break;
         case Action::show_all: show_all(); break;
     }
+}
+
+void Session::spread() {
+    const std::vector<Edit> edits = spread_out(scene(), report(), *chosen_piece());
+    if (edits.empty())
+        problem_ = Problem{say("There is no room to spread them."), say("The pieces stay where they are."),
+                           say("Take one down first.")};
+    else
+        wish(edits, say("spread evenly"));
 }
 
 void Session::work(Action action) {

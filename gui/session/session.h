@@ -35,6 +35,7 @@ enum class Dialog {
     replace_file,
     leave,
     tour,
+    guide,
     answer,
     answers,
     save_table,
@@ -140,6 +141,7 @@ private:
 
     void press(Action action);  // these in presses.cpp
     void work(Action action);
+    void spread();
     void choose_in_turn(bool forward);
     void fix_finding();
     void seal(bool sealed);

@@ -10,22 +10,23 @@ namespace boughwork {
 void Dialogs::begin(const Session& session) {
     shown_ = session.dialog();
     switch (shown_) {
-        case Dialog::make_a_piece: typed_into_ = MakeAPieceDialog(session, MakeAPieceDialog::For::new_piece); break;
-        case Dialog::change_piece: typed_into_ = MakeAPieceDialog(session, MakeAPieceDialog::For::chosen_piece); break;
-        case Dialog::open: typed_into_ = FileDialog(session, FileDialog::For::open); break;
-        case Dialog::save_as: typed_into_ = FileDialog(session, FileDialog::For::save); break;
-        case Dialog::save_for_class: typed_into_ = FileDialog(session, FileDialog::For::save_for_class); break;
-        case Dialog::take_challenge: typed_into_ = FileDialog(session, FileDialog::For::take_challenge); break;
-        case Dialog::rename_plan: typed_into_ = RenameDialog(session); break;
-        case Dialog::answer: typed_into_ = AnswerDialog(session); break;
-        case Dialog::save_table: typed_into_ = FileDialog(session, FileDialog::For::save_table); break;
-        case Dialog::take_in_table: typed_into_ = FileDialog(session, FileDialog::For::take_in_table); break;
-        default: typed_into_ = {}; break;
+        case Dialog::make_a_piece: own_ = MakeAPieceDialog(session, MakeAPieceDialog::For::new_piece); break;
+        case Dialog::change_piece: own_ = MakeAPieceDialog(session, MakeAPieceDialog::For::chosen_piece); break;
+        case Dialog::open: own_ = FileDialog(session, FileDialog::For::open); break;
+        case Dialog::save_as: own_ = FileDialog(session, FileDialog::For::save); break;
+        case Dialog::save_for_class: own_ = FileDialog(session, FileDialog::For::save_for_class); break;
+        case Dialog::take_challenge: own_ = FileDialog(session, FileDialog::For::take_challenge); break;
+        case Dialog::rename_plan: own_ = RenameDialog(session); break;
+        case Dialog::guide: own_ = GuideDialog{}; break;
+        case Dialog::answer: own_ = AnswerDialog(session); break;
+        case Dialog::save_table: own_ = FileDialog(session, FileDialog::For::save_table); break;
+        case Dialog::take_in_table: own_ = FileDialog(session, FileDialog::For::take_in_table); break;
+        default: own_ = {}; break;
     }
 }
 
 bool Dialogs::follow_arrow(Vec2 arrow) {
-    auto* make = std::get_if<MakeAPieceDialog>(&typed_into_);
+    auto* make = std::get_if<MakeAPieceDialog>(&own_);
     return make && make->follow_arrow(arrow);
 }
 
@@ -47,10 +48,11 @@ void Dialogs::draw(const Session& session, const Layout& layout, Widgets& widget
         case Dialog::replace_table: return draw_replace_table_dialog(session, layout, widgets, commands);
         default: break;
     }
-    if (auto* make = std::get_if<MakeAPieceDialog>(&typed_into_)) make->draw(session, layout, widgets, commands);
-    if (auto* file = std::get_if<FileDialog>(&typed_into_)) file->draw(session, layout, widgets, commands);
-    if (auto* answer = std::get_if<AnswerDialog>(&typed_into_)) answer->draw(session, layout, widgets, commands);
-    if (auto* rename = std::get_if<RenameDialog>(&typed_into_)) rename->draw(session, layout, widgets, commands);
+    if (auto* make = std::get_if<MakeAPieceDialog>(&own_)) make->draw(session, layout, widgets, commands);
+    if (auto* file = std::get_if<FileDialog>(&own_)) file->draw(session, layout, widgets, commands);
+    if (auto* answer = std::get_if<AnswerDialog>(&own_)) answer->draw(session, layout, widgets, commands);
+    if (auto* guide = std::get_if<GuideDialog>(&own_)) guide->draw(session, layout, widgets, commands);
+    if (auto* rename = std::get_if<RenameDialog>(&own_)) rename->draw(session, layout, widgets, commands);
 }
 
 }  // namespace boughwork

@@ -7,6 +7,7 @@
 
 #include "gui/window/answer_dialog.h"
 #include "gui/window/file_dialog.h"
+#include "gui/window/guide_dialog.h"
 #include "gui/window/make_a_piece_dialog.h"
 #include "gui/window/small_dialogs.h"
 
@@ -23,7 +24,8 @@ private:
     void begin(const Session& session);
 
     Dialog shown_ = Dialog::none;
-    std::variant<std::monostate, MakeAPieceDialog, FileDialog, RenameDialog, AnswerDialog> typed_into_;
+    std::variant<std::monostate, MakeAPieceDialog, FileDialog, RenameDialog, AnswerDialog, GuideDialog>
+        own_;  // the one that remembers something of its own
 };
 
 }  // namespace boughwork

@@ -11,6 +11,7 @@
 #include "engine/storage/autosave.h"
 #include "engine/words/say.h"
 #include "gui/session/chosen_language.h"
+#include "gui/session/first_time.h"
 #include "gui/window/window.h"
 
 namespace boughwork {
@@ -104,6 +105,8 @@ int run_window(const std::string& file, const std::string& example) {
         session.perform(OpenFile{file});
     else if (!example.empty() && !session.recovered())  // what was left behind comes first
         session.perform(OpenFile{example, true});
+    const bool nothing_asked = file.empty() && session.dialog() == Dialog::none;
+    if (nothing_asked && is_first_time(files, autosave_folder())) session.perform(Press{Action::guide});
     run(*opened);
     return 0;
 }

@@ -15,7 +15,8 @@ std::vector<Action> actions_for(const Session& session) {
     using enum Action;
     if (const auto piece = session.chosen_piece()) {
         if (find_hung(session.plan(), *piece))
-            return {next_span, next_side, mirror_image, take_down, change_piece, copy_piece, mirrored_copy, throw_away};
+            return {next_span,    next_side,  mirror_image,  take_down, spread_out,
+                    change_piece, copy_piece, mirrored_copy, throw_away};
         return {next_span, change_piece, copy_piece, mirrored_copy, throw_away};
     }
     if (session.chosen_branch()) return {add_bend, remove_bend, remove_branch, add_branch};

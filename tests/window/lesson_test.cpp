@@ -242,3 +242,24 @@ TEST_CASE("the lesson's pages are whole at every size and in Spanish") {
     it.key(SDLK_x);
     look_at(it, name + "projector_view");
 }
+
+TEST_CASE("the first four steps can be read, skipped, and called again") {
+    const bool spanish = GENERATE(false, true);
+    const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1});
+    const InSpanish in_spanish(spanish);
+    DrivenWindow it(size.width, size.height, size.scale);
+    it.open_example();
+    it.key(SDLK_f, KMOD_LSHIFT);
+    for (int step = 1; step <= 4; ++step) {
+        look_at(it, size.name() + (spanish ? "es_" : "en_") + "first_step_" + std::to_string(step));
+        CHECK(it.shows("close") == (step == 4));
+        it.click(step < 4 ? "next" : "close");
+    }
+    CHECK(it.session().dialog() == Dialog::none);
+    it.key(SDLK_F1);
+    it.tab_to("do first steps");
+    it.key(SDLK_RETURN);
+    CHECK(it.session().dialog() == Dialog::guide);
+    it.click("skip");
+    CHECK(it.session().dialog() == Dialog::none);
+}
