@@ -36,7 +36,7 @@ std::vector<std::string> HandFields::draw(const Session& session, const Piece& p
     const std::string about = "piece " + std::to_string(piece.number.value);
     const double gap = widgets.px(gap_px);
     const double sign = widgets.px(sign_px);
-    const double width = (box.width - sign) / fields_in_a_line - gap;
+    const double width = (box.width - sign - 2 * gap) / fields_in_a_line - gap;
     const double pitch = box.height / static_cast<double>(lines(piece));
     const double height = std::min(pitch - gap, widgets.px(34));
     std::vector<std::string> labels;
@@ -48,7 +48,7 @@ std::vector<std::string> HandFields::draw(const Session& session, const Piece& p
                    widgets, commands);
         labels.push_back(about + " by hand " + std::to_string(side + 1));
     }
-    draw_sign(piece, {box.x + box.width - sign, box.y + (pitch - sign) / 2, sign, sign}, widgets, commands);
+    draw_sign(piece, {box.x + box.width - sign - 2 * gap, box.y + (pitch - sign) / 2, sign, sign}, widgets, commands);
     labels.push_back(about + " measured by");
     return labels;
 }

@@ -14,9 +14,9 @@ struct Widths {
     double share;     ///< Of what is left over.
 };
 constexpr std::array<Widths, table_parts> widths{{{TablePart::number, 48, 0.2},
-                                                  {TablePart::shape, 46, 0.7},
+                                                  {TablePart::shape, 52, 0.6},
                                                   {TablePart::sides, 96, 0.8},
-                                                  {TablePart::by_hand, 168, 1.2},
+                                                  {TablePart::by_hand, 172, 1.2},
                                                   {TablePart::by_sides, 90, 0.8},
                                                   {TablePart::by_angles, 98, 0.6},
                                                   {TablePart::perimeter, 80, 0.3},
@@ -24,7 +24,7 @@ constexpr std::array<Widths, table_parts> widths{{{TablePart::number, 48, 0.2},
                                                   {TablePart::area, 58, 0.3},
                                                   {TablePart::hangs_from, 82, 1.6},
                                                   {TablePart::points, 70, 0.3},
-                                                  {TablePart::to_do, 88, 3}}};
+                                                  {TablePart::to_do, 78, 3}}};
 
 }  // namespace
 

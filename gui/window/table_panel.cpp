@@ -85,8 +85,8 @@ void TablePanel::draw_headings(const Session& session, const TableColumns& colum
         double room = cell.width - pad;
         if (column.part == TablePart::by_hand) {
             const double sign = widgets.px(HandFields::sign_px);
-            room -= sign + pad;
-            widgets.write({cell.x + cell.width - sign / 2, middle(cell).y}, say("who"), Face::small, palette::ink,
+            room -= sign + 2 * pad;
+            widgets.write({cell.x + cell.width - sign / 2 - widgets.px(8), middle(cell).y}, say("who"), Face::small, palette::ink,
                           TextAlign::centre);
         }
         write_in_cell(widgets.lettering().lines(words, Face::small, room, 2).words, column, middle(cell).y, Face::small,
