@@ -122,7 +122,12 @@ std::vector<Edit> wishes_of(const Scene& scene, const Held& held) {
         if (hung && hung->pose == pose) return {};
         return hung_with_chain(plan, held.before, piece->number, pose);
     }
-    const Vec2 by_mm = held.at_mm - held.grabbed_at_mm;
+    Vec2 by_mm = held.at_mm - held.grabbed_at_mm;
+    if (const auto* bend = std::get_if<PickedBend>(&held.what); bend && !held.free && by_mm != Vec2{}) {
+        const Branch& branch = plan.tree.branches[bend->branch];
+        const Vec2 from = branch.path_mm[bend->point];
+        by_mm = rounded_point(branch, bend->point, from + by_mm, scene.challenge.units) - from;
+    }
     return by_mm == Vec2{} ? std::vector<Edit>{} : pulled(scene, held.before, held.what, by_mm);
 }
 

@@ -92,6 +92,21 @@ std::vector<Edit> pulled(const Scene& scene, const Report& report, const Picked&
     return {};
 }
 
+Vec2 rounded_point(const Branch& branch, std::size_t point, Vec2 at_mm, Unit unit) {
+    constexpr double near_mm = 4;                          // a hand is no steadier than that (a guess)
+    constexpr double round_rad = 15 / degrees_per_radian;  // a set square's steps
+    const double round_mm = unit == Unit::in ? 12.7 : 10;
+    const Vec2 other = branch.path_mm[point == 0 ? 1 : point - 1];
+    const Vec2 run = at_mm - other;
+    double long_mm = length(run);
+    double angle_rad = std::atan2(run.y, run.x);
+    const double nearest_rad = std::round(angle_rad / round_rad) * round_rad;
+    if (std::abs(angle_rad - nearest_rad) * long_mm <= near_mm) angle_rad = nearest_rad;
+    const double nearest_mm = std::max(std::round(long_mm / round_mm), 1.0) * round_mm;
+    if (std::abs(long_mm - nearest_mm) <= near_mm) long_mm = nearest_mm;
+    return other + long_mm * Vec2{std::cos(angle_rad), std::sin(angle_rad)};
+}
+
 Branch next_branch(const Tree& tree) {
     const Trunk& trunk = tree.trunk;
     std::size_t on_the_right = 0;

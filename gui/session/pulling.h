@@ -15,6 +15,10 @@ namespace boughwork {
 /// the verdict on the scene. Empty for what cannot be pulled.
 std::vector<Edit> pulled(const Scene& scene, const Report& report, const Picked& what, Vec2 by_mm);
 
+/// Where a hand that pulls that point of the branch to `at_mm` is taken to mean: where its run to the point before
+/// (of the first: after) gets a round angle, a round length, or both, if that is within a few millimetres.
+Vec2 rounded_point(const Branch& branch, std::size_t point, Vec2 at_mm, Unit unit);
+
 /// A straight branch for the side of the tree that has fewer, lower than those there.
 Branch next_branch(const Tree& tree);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
+#include "gui/session/pulling.h"
 #include "tests/session/fair_table.h"
 
 using namespace boughwork;
@@ -15,7 +16,7 @@ TEST_CASE("The end of a branch is pulled, and what hangs from the branch stays o
     FairTable table;
     table.hang(1, 60);
     table.grab(PickedBend{0, 1}, {318, 421});
-    table.hold_at({308, 391});
+    table.hold_at({308, 391}, true);
     CHECK(path(table)[1] == Vec2{310, 390});
     CHECK(path(table)[0] == Vec2{0, 420});
     CHECK(table.counts(1));
@@ -44,7 +45,7 @@ TEST_CASE("An impossible bend keeps the last possible one") {
     table.press(Action::add_bend);
     REQUIRE(path(table).size() == 3);
     table.grab(PickedBend{0, 1}, {160, 420});
-    table.hold_at({160, 440});
+    table.hold_at({160, 440}, true);
     table.hold_at({900, 421});  // the branch would turn back on itself
     CHECK(path(table)[1] == Vec2{160, 440});
     CHECK_FALSE(table.session.problem());
@@ -73,6 +74,23 @@ TEST_CASE("The trunk's foot pulls its width at the ground, and never below nothi
     table.hold_at({-10, 0});
     CHECK(table.session.plan().tree.trunk.base_width_mm == 80);
     CHECK(table.session.plan().tree.trunk.height_mm == 500);
+}
+
+TEST_CASE("A pulled end stops at round lengths and angles that are near, unless it is pulled freely") {
+    const Branch level{.path_mm = {{0, 420}, {320, 420}}};
+    CHECK(near(rounded_point(level, 1, {303, 422}, Unit::cm), {300, 420}));
+    CHECK(near(rounded_point(level, 1, {305, 420.5}, Unit::cm), {305, 420}, 1e-1));  // half-way between two lengths
+    CHECK(near(rounded_point(level, 1, {100.5, 519}, Unit::cm), Vec2{0, 420} + 140 * unit(Vec2{1, 1}), 1e-6));
+    CHECK(near(rounded_point(level, 1, {127.5, 420}, Unit::in), {127, 420}));
+    CHECK(near(rounded_point(level, 0, {21, 419}, Unit::cm), {20, 420}));
+    const Vec2 between = {305, 440};  // 3.8 degrees, 305.7 mm
+    CHECK(near(rounded_point(level, 1, between, Unit::cm), between));
+
+    FairTable table;
+    table.grab(PickedBend{0, 1}, {320, 420});
+    table.hold_at({303, 422}, true);
+    table.let_go();
+    CHECK(near(table.session.plan().tree.branches[0].path_mm[1], {303, 422}));
 }
 
 TEST_CASE("Keys move an end, a branch and the trunk's handles by one step") {
