@@ -40,7 +40,8 @@ TEST_CASE("the end of a branch is dragged, and undone as one step") {
     it.drag(it.px(before.back()), it.px(before.back() + Vec2{60, 30}));
 
     const double pixel_mm = 1 / it.session().camera().px_per_mm;
-    CHECK(distance(branch(it, 2).path_mm.back(), before.back() + Vec2{60, 30}) < 2 * pixel_mm);
+    const double rounded_mm = 6;  // it may stop at a round length and angle
+    CHECK(distance(branch(it, 2).path_mm.back(), before.back() + Vec2{60, 30}) < 2 * pixel_mm + rounded_mm);
     CHECK(branch(it, 2).path_mm.front() == before.front());
     it.save_picture("hand_branch_end_dragged");
     it.click("undo");
