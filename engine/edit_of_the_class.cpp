@@ -59,12 +59,13 @@ Challenge opened(Challenge challenge) {
     return challenge;
 }
 
+bool has_bell(const Scene& scene, const std::string& name) {
+    return std::any_of(scene.bells.begin(), scene.bells.end(), [&](const Bell& bell) { return bell.name == name; });
+}
+
 std::string free_bell_name(const Scene& scene) {
-    for (int i = 1;; ++i) {
-        std::string name = say("Bell {0}", {std::to_string(i)});
-        if (std::none_of(scene.bells.begin(), scene.bells.end(), [&](const Bell& b) { return b.name == name; }))
-            return name;
-    }
+    for (std::size_t i = 1;; ++i)
+        if (std::string name = say("Bell {0}", {std::to_string(i)}); !has_bell(scene, name)) return name;
 }
 
 }  // namespace
@@ -151,11 +152,13 @@ Result<Scene> carried_out(Scene scene, const RingBell& wish) {
     if (const Result<Done> can = check_room(scene.bells.size(), most_bells); !can) return can.problem();
     const std::string name = wish.name.empty() ? free_bell_name(scene) : wish.name;
     if (const Result<Done> can = check_name(name); !can) return can.problem();
+    if (has_bell(scene, name)) return cannot(say("There is a bell {0} already.", {name}), say("Choose another name."));
     scene.bells.push_back({.name = name, .challenge = scene.challenge, .pieces = scene.pieces, .plans = {}});
     for (const Plan& plan : scene.plans) {
         const auto* scored =
             find_in(wish.plans, [&](const RingBell::Scored& entry) { return entry.plan == plan.name; });
-        if (!scored || !within_limits(scored->score)) return cannot(say("A plan has no score."), say("Ring again."));
+        if (!scored || !within_limits(scored->score) || scored->counting < 0 || scored->counting > greatest_count)
+            return cannot(say("A plan has no score."), say("Ring again."));
         scene.bells.back().plans.push_back({.plan = plan, .score = scored->score, .counting = scored->counting});
     }
     return scene;

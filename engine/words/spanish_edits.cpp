@@ -76,6 +76,7 @@ Chapter spanish_edits() {
         {"There is no such phase.", "No existe esa fase."},
         {"Choose another one.", "Elige de nuevo."},
         {"A plan has no score.", "Un plan no tiene puntuación."},
+        {"There is a bell {0} already.", "Ya hay una campana {0}."},
         {"Ring again.", "Toca otra vez."},
 
         {"The challenge is sealed.", "El reto está sellado."},

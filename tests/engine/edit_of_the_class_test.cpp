@@ -140,6 +140,8 @@ TEST_CASE("the bell keeps every plan as it was, with its score, and work goes on
     CHECK(scene.bells.front() == rung);
     CHECK(after(scene, RingBell{{{"Plan 2", 0, 0}, {"Plan 1", 0, 0}}, ""}).bells[1].name == "Bell 2");
     check_refused(scene, RingBell{{{"Plan 1", 0, 0}}, ""}, "no score");
+    check_refused(scene, RingBell{{{"Plan 1", 0, 0}, {"Plan 2", 0, -1}}, ""}, "no score");
+    check_refused(scene, RingBell{{{"Plan 1", 0, 0}, {"Plan 2", 0, 0}}, "Bell 1"}, "bell Bell 1 already");
 }
 
 TEST_CASE("what a class begins with is whole, and can be saved and opened") {
