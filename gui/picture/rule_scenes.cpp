@@ -5,9 +5,11 @@
 #include <cassert>
 #include <map>
 #include <string>
+#include <tuple>
 #include <utility>
 
 #include "engine/storage/plan_file.h"
+#include "engine/words/say.h"
 #include "gui/picture/rule_scene_texts.h"
 #include "rules/check.h"
 
@@ -31,10 +33,11 @@ RuleScene read(Rule rule, bool kept) {
 }  // namespace
 
 const RuleScene& rule_scene(Rule rule, bool kept) {
-    static std::map<std::pair<Rule, bool>, RuleScene> scenes;
-    const auto known = scenes.find({rule, kept});
-    return known != scenes.end() ? known->second
-                                 : scenes.emplace(std::pair(rule, kept), read(rule, kept)).first->second;
+    using Key = std::tuple<Rule, bool, Language>;
+    static std::map<Key, RuleScene> scenes;
+    const Key key{rule, kept, spoken()};  // the report's sentences are in one language
+    const auto known = scenes.find(key);
+    return known != scenes.end() ? known->second : scenes.emplace(key, read(rule, kept)).first->second;
 }
 
 }  // namespace boughwork

@@ -14,7 +14,7 @@ struct RuleScene {
     Report report;  ///< On its one plan.
 };
 
-/// Judged once, then remembered.
+/// Judged once in each language, then remembered.
 const RuleScene& rule_scene(Rule rule, bool kept);
 
 }  // namespace boughwork

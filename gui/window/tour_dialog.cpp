@@ -13,6 +13,14 @@
 namespace boughwork {
 namespace {
 
+/// What is said about the rule, else the first thing that is said at all.
+std::string referee_words(Rule rule, const std::vector<Finding>& findings) {
+    if (findings.empty()) return say("The referee has nothing to say: every piece counts.");
+    const auto about =
+        std::find_if(findings.begin(), findings.end(), [&](const Finding& finding) { return finding.rule == rule; });
+    return about == findings.end() ? findings.front().says : about->says;
+}
+
 /// One of the two pictures, its sign, and what the referee says of it.
 void draw_side(Rule rule, bool kept, const PixelBox& box, Widgets& widgets) {
     widgets.outline(box, palette::ink, (kept ? 1.5 : 3) * widgets.scale(), widgets.px(12));
@@ -30,9 +38,7 @@ void draw_side(Rule rule, bool kept, const PixelBox& box, Widgets& widgets) {
     widgets.draw(rule_picture(rule, kept, picture, 1.4 * widgets.scale()));
     widgets.end_clip();
 
-    const std::vector<Finding>& findings = rule_scene(rule, kept).report.findings;
-    const std::string words =
-        findings.empty() ? say("The referee has nothing to say: every piece counts.") : findings.front().says;
+    const std::string words = referee_words(rule, rule_scene(rule, kept).report.findings);
     widgets.write_lines(
         {box.x + widgets.px(18), picture.y + picture.height + widgets.px(8), box.width - widgets.px(36), words_height},
         words, Face::body, palette::ink);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "engine/words/say.h"
 #include "gui/picture/rule_scenes.h"
 #include "rules/rule_words.h"
 
@@ -26,6 +27,16 @@ TEST_CASE("every rule has a scene that breaks it and one that keeps it, and a pi
         CHECK_FALSE(broken_in_words(rule).empty());
     }
     CHECK(rules_in_order().size() == 13);
+}
+
+TEST_CASE("what the referee says of a rule's scene is said in the language that is spoken now") {
+    const std::string english = rule_scene(Rule::ground, false).report.findings.front().says;
+    speak(Language::spanish);
+    const std::string spanish = rule_scene(Rule::ground, false).report.findings.front().says;
+    speak(Language::english);
+    CHECK(english.rfind("Piece 1", 0) == 0);
+    CHECK(spanish.rfind("La pieza 1", 0) == 0);
+    CHECK(rule_scene(Rule::ground, false).report.findings.front().says == english);
 }
 
 }  // namespace boughwork
