@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What a hand does with the tree, the view and the envelope.
+#include "gui/session/pulling.h"
 #include "tests/window/driven_window.h"
 
 using namespace boughwork;
@@ -40,8 +41,10 @@ TEST_CASE("the end of a branch is dragged, and undone as one step") {
     it.drag(it.px(before.back()), it.px(before.back() + Vec2{60, 30}));
 
     const double pixel_mm = 1 / it.session().camera().px_per_mm;
-    const double rounded_mm = 6;  // it may stop at a round length and angle
-    CHECK(distance(branch(it, 2).path_mm.back(), before.back() + Vec2{60, 30}) < 2 * pixel_mm + rounded_mm);
+    // It stops at a round length and angle where one is near.
+    const Vec2 meant = rounded_point({.path_mm = before}, before.size() - 1, before.back() + Vec2{60, 30},
+                                     it.session().scene().challenge.units);
+    CHECK(distance(branch(it, 2).path_mm.back(), meant) < 2 * pixel_mm);
     CHECK(branch(it, 2).path_mm.front() == before.front());
     it.save_picture("hand_branch_end_dragged");
     it.click("undo");
