@@ -53,7 +53,7 @@ double largest_short_of_right_deg(const Shape& shape) {
     return short_of_right_rad(shape, (longest + 2) % 3) * degrees_per_radian;
 }
 
-Kind by_largest_angle(double short_of_right_deg, double right_within_deg) {
+Kind kind_of(double short_of_right_deg, double right_within_deg) {
     if (std::abs(short_of_right_deg) <= right_within_deg + hair_deg) return Kind::right;
     return short_of_right_deg > 0 ? Kind::acute : Kind::obtuse;
 }
@@ -62,7 +62,7 @@ TriangleKinds kinds(const Shape& shape, const std::vector<std::int64_t>& sides, 
     const double short_of_right = largest_short_of_right_deg(shape);
     const double off = std::abs(short_of_right);
     return {.by_sides = by_sides(sides),
-            .by_angles = by_largest_angle(short_of_right, right_within_deg),
+            .by_angles = kind_of(short_of_right, right_within_deg),
             .close_call = off <= near_right_deg + hair_deg && off > plainly_right_deg + hair_deg};
 }
 
@@ -99,7 +99,11 @@ StepSize size_of(const Step& step) {
 }
 
 Kind kind_by_angles(const Shape& shape, double right_within_deg) {
-    return by_largest_angle(largest_short_of_right_deg(shape), right_within_deg);
+    return kind_of(largest_short_of_right_deg(shape), right_within_deg);
+}
+
+Kind kind_of_angle(const Shape& shape, std::size_t corner, double right_within_deg) {
+    return kind_of(short_of_right_rad(shape, corner) * degrees_per_radian, right_within_deg);
 }
 
 std::int64_t measured_length(Length length, const Step& step) { return measured_length(length, size_of(step)); }

@@ -21,6 +21,9 @@ StepSize size_of(const Step& step);
 /// Right, acute or obtuse: of the true shape, a triangle.
 Kind kind_by_angles(const Shape& shape, double right_within_deg);
 
+/// The same of the angle at one corner (from 0) of a triangle.
+Kind kind_of_angle(const Shape& shape, std::size_t corner, double right_within_deg);
+
 /// Of a possible shape.
 Measures measure(const Shape& shape, const Challenge& challenge);
 

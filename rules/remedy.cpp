@@ -161,7 +161,7 @@ private:
             sliding.carried_by = support.support.branch;
             for (const Vec2 way : {direction(support.edge), -direction(support.edge)}) {
                 for (const Finding* of : {&finding_, static_cast<const Finding*>(nullptr)}) {
-                    const auto by = slide_until_clear(a_, sliding, way, length(support.edge), wanted_mm, of);
+                    const auto by = slide_until_clear(a_, {sliding}, way, length(support.edge), wanted_mm, of);
                     if (by && *by > 0) suggest_shift(i, *by * way);
                 }
             }
@@ -184,7 +184,7 @@ private:
                             .family = {}};
             if (snap.support.piece) sliding.family.push_back(place_of(*snap.support.piece));
             for (const Vec2 way : {direction(support->edge), -direction(support->edge)}) {
-                const auto by = slide_until_clear(a_, sliding, way, length(support->edge), clear_mm_);
+                const auto by = slide_until_clear(a_, {sliding}, way, length(support->edge), clear_mm_);
                 if (!by || *by <= 0) continue;
                 Pose pose = snap.pose;
                 pose.at_mm = pose.at_mm + *by * way;

@@ -12,6 +12,7 @@ namespace {
 
 /// A slide that has not come free in so many steps is stuck against something nearly parallel.
 constexpr int most_steps = 200;
+constexpr double least_step_mm = 0.05;
 
 bool holds(const std::vector<std::size_t>& list, std::size_t x) {
     return std::find(list.begin(), list.end(), x) != list.end();
@@ -21,7 +22,7 @@ bool is_about(const Finding& finding, PieceNumber number) {
     return std::find(finding.pieces.begin(), finding.pieces.end(), number) != finding.pieces.end();
 }
 
-/// The signed distance to the nearest of the things that matter.
+/// The signed distance of one of them to the nearest of the things that matter; infinity: none is within reach.
 double nearest_mm(const Arrangement& a, const Sliding& sliding, Vec2 by_mm, double reach_mm, const Finding* of) {
     HungPiece moved = a.pieces[sliding.piece];
     moved.posed.outline = sliding.outline;
@@ -45,19 +46,51 @@ double nearest_mm(const Arrangement& a, const Sliding& sliding, Vec2 by_mm, doub
     return nearest;
 }
 
+double nearest_mm(const Arrangement& a, const std::vector<Sliding>& together, Vec2 by_mm, double reach_mm,
+                  const Finding* of) {
+    double nearest = std::numeric_limits<double>::infinity();
+    for (const Sliding& sliding : together) nearest = std::min(nearest, nearest_mm(a, sliding, by_mm, reach_mm, of));
+    return nearest;
+}
+
 }  // namespace
 
-std::optional<double> slide_until_clear(const Arrangement& a, const Sliding& sliding, Vec2 way, double farthest_mm,
-                                        double clear_mm, const Finding* of) {
+std::optional<double> slide_until_clear(const Arrangement& a, const std::vector<Sliding>& together, Vec2 way,
+                                        double farthest_mm, double clear_mm, const Finding* of) {
     double by = 0;
     for (int step = 0; step < most_steps && by <= farthest_mm; ++step) {
-        // No distance grows faster than the piece moves, so a step of what is missing never jumps
+        // No distance grows faster than the pieces move, so a step of what is missing never jumps
         // over the first free place.
-        const double missing = clear_mm - nearest_mm(a, sliding, by * way, clear_mm, of);
+        const double missing = clear_mm - nearest_mm(a, together, by * way, clear_mm, of);
         if (missing <= hair_mm) return by;
         by += missing;
     }
     return std::nullopt;
+}
+
+double slide_while_clear(const Arrangement& a, const std::vector<Sliding>& together, Vec2 way, double farthest_mm,
+                         double clear_mm) {
+    const auto to_spare = [&](double by) {
+        const double reach_mm = clear_mm + farthest_mm - by;
+        return nearest_mm(a, together, by * way, reach_mm, nullptr) - clear_mm;
+    };
+    double clear_at = 0;
+    while (clear_at < farthest_mm) {
+        // Nor does any shrink faster. Where there is next to nothing to spare a small step is risked, since the
+        // pieces may be leaving what is near; nothing made of paper is thinner.
+        const double next = std::min(clear_at + std::max(to_spare(clear_at), least_step_mm), farthest_mm);
+        if (to_spare(next) >= -hair_mm) {
+            clear_at = next;
+            continue;
+        }
+        double blocked_at = next;
+        while (blocked_at - clear_at > hair_mm) {
+            const double middle = (clear_at + blocked_at) / 2;
+            (to_spare(middle) >= -hair_mm ? clear_at : blocked_at) = middle;
+        }
+        return clear_at;
+    }
+    return clear_at;
 }
 
 }  // namespace boughwork

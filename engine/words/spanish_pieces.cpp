@@ -54,6 +54,11 @@ Chapter spanish_pieces() {
         {"change it", "cambiarla"},
         {"bring them in", "traerlas"},
         {"side {0}", "lado {0}"},
+        // Of a piece in the hand, where it would hang.
+        {"side {0}: {1} {2}", "lado {0}: {1} {2}"},
+        {"right angle", "ángulo recto"},
+        {"obtuse angle", "ángulo obtuso"},
+        {"acute angle", "ángulo agudo"},
         {"angle", "ángulo"},
         {"angle {0}", "ángulo {0}"},
         {"angle between", "ángulo entre ellos"},

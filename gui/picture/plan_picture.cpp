@@ -7,6 +7,7 @@
 #include "engine/geometry/shape.h"
 #include "engine/geometry/tree_shape.h"
 #include "gui/picture/finding_mark.h"
+#include "gui/picture/ghost_words.h"
 #include "gui/picture/label_places.h"
 #include "gui/picture/lens.h"
 #include "gui/picture/palette.h"
@@ -21,6 +22,10 @@ namespace {
 
 bool overlaps(const Box& box, const PixelBox& view, double margin) {
     return within_gap(box, {{view.x, view.y}, {view.x + view.width, view.y + view.height}}, margin);
+}
+
+bool is_among(const std::vector<PieceNumber>& pieces, PieceNumber piece) {
+    return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
 }
 
 /// The hung pieces that are in view, in the order of the plan, each with the look it has.
@@ -38,10 +43,9 @@ std::vector<PieceLook> looks(const Scene& scene, const Plan& plan, const Report&
 
         PieceLook look = look_of(piece->shape, as_told(scene, *piece, *verdict), std::move(corners));
         if (options.ghost == hung.piece) look.standing = Standing::would_hang;
-        look.chosen = options.chosen_piece == hung.piece;
+        look.chosen = options.chosen_piece == hung.piece || is_among(options.gathered, hung.piece);
         look.with_keys = options.with_keys == hung.piece;
-        look.pointed_at =
-            std::find(options.highlighted.begin(), options.highlighted.end(), hung.piece) != options.highlighted.end();
+        look.pointed_at = is_among(options.highlighted, hung.piece);
         looks.push_back(std::move(look));
     }
     return looks;
@@ -155,6 +159,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
         draw_finding(marks, where_px, options.scale);
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) draw_number(marks, pieces[i], numbers[i].at, options.scale);
+    if (options.ghost) append(marks, ghost_words(scene, plan, report, *options.ghost, camera, places, options.scale));
     if (!options.bare) append(marks, rulers(camera, unit, options.scale));
     if (finding && options.lens) append(marks, lens(scene, plan, report, *finding, camera, options.scale));
     return drawing;

@@ -16,10 +16,11 @@ namespace boughwork {
 struct PictureOptions {
     double scale = 1;                          ///< Of text and strokes; 2 for a projector.
     std::optional<PieceNumber> chosen_piece;   ///< A thick outline.
+    std::vector<PieceNumber> gathered;         ///< A thick outline too: they move together.
     std::optional<std::size_t> chosen_branch;  ///< A thick outline, and handles at its points.
     bool chosen_trunk = false;                 ///< Likewise, with its two handles.
     std::optional<PieceNumber> with_keys;      ///< A second ring.
-    std::optional<PieceNumber> ghost;          ///< Held over the place where it would hang.
+    std::optional<PieceNumber> ghost;          ///< Held over the place where it would hang, with words (ghost_words.h).
     std::vector<PieceNumber> highlighted;
     std::optional<std::size_t> finding;  ///< Index into Report::findings: marked in the plan.
     bool lens = false;                   ///< Looks closer at that finding.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "gui/session/chain.h"
 
+#include <algorithm>
+
 #include "engine/geometry/posing.h"
 #include "rules/chain.h"
 
@@ -10,6 +12,14 @@ std::vector<PieceNumber> with_chain(const Report& report, PieceNumber piece) {
     std::vector<PieceNumber> pieces = chain_below(report, piece);
     pieces.insert(pieces.begin(), piece);
     return pieces;
+}
+
+std::vector<PieceNumber> with_chains(const Report& report, const std::vector<PieceNumber>& pieces) {
+    std::vector<PieceNumber> all;
+    for (const PieceNumber piece : pieces)
+        for (const PieceNumber number : with_chain(report, piece))
+            if (std::find(all.begin(), all.end(), number) == all.end()) all.push_back(number);
+    return all;
 }
 
 std::vector<Edit> hung_with_chain(const Plan& plan, const Report& report, PieceNumber piece, const Pose& pose) {

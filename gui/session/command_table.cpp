@@ -33,9 +33,12 @@ bool piece_hangs(const Session& s) { return piece_hung(s) && find_piece(s.report
 bool piece_in_plan(const Session& s) {
     return piece_hung(s) || (s.held() && std::holds_alternative<PickedPiece>(s.held()->what));
 }
+/// Held alone, or chosen.
+bool alone(const Session& s) { return !s.held() || s.held()->company.empty(); }
 bool has_other_side(const Session& s) {
-    return piece_in_plan(s) && hanging_sides(find_piece(s.scene(), *s.chosen_piece())->shape) > 1;
+    return piece_in_plan(s) && alone(s) && hanging_sides(find_piece(s.scene(), *s.chosen_piece())->shape) > 1;
 }
+bool piece_to_turn_over(const Session& s) { return piece_in_plan(s) && alone(s); }
 bool can_be_nudged(const Session& s) {
     if (!on_tree(s) || s.held() || std::holds_alternative<std::monostate>(s.chosen()) ||
         std::holds_alternative<PickedTrunk>(s.chosen()))
@@ -90,11 +93,36 @@ const std::vector<CommandRow>& command_table() {
         {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
 
         {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
-        {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_in_plan},
+        {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_to_turn_over},
         {spread_out,
          phrase("spread evenly"),
          {"y"},
          phrase("Gives all that hang there the same gap between them."),
+         piece_hangs},
+        {gather,
+         phrase("gather"),
+         {"z"},
+         phrase("Moves the chosen piece together with others that are gathered; once more: alone again."),
+         piece_hung},
+        {gather_row,
+         phrase("gather the row"),
+         {"z", false, true},
+         phrase("Gathers all that hang from the same branch; once more: lets them go."),
+         piece_hangs},
+        {stop_at_neighbours,
+         phrase("stop at neighbours"),
+         {"s", false, true},
+         phrase("A piece that is dragged along a branch stops before it comes too near; once more: it does not."),
+         on_tree},
+        {slide_left,
+         phrase("slide to the left"),
+         {"left", false, true},
+         phrase("Slides the piece to the left, up to its neighbour or the end."),
+         piece_hangs},
+        {slide_right,
+         phrase("slide to the right"),
+         {"right", false, true},
+         phrase("Slides the piece to the right, up to its neighbour or the end."),
          piece_hangs},
         {next_span,
          phrase("next branch"),

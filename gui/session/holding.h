@@ -19,12 +19,14 @@ struct Held {
     Picked what;
     Vec2 grabbed_at_mm;
     Vec2 at_mm;
-    Pose pose;                   ///< Of a held piece, in the hand, before it snaps.
-    std::optional<Snap> ghost;   ///< Where it would hang; its pose is the preview's.
-    std::optional<int> by_side;  ///< Chosen by "next side" while held.
-    bool free = false;           ///< Held apart from every branch by will.
-    bool on_paper = true;        ///< Off it a piece hangs from nothing: it is back in the envelope.
-    Report before;               ///< The verdict when it was grabbed: what hangs from what.
+    Pose pose;                         ///< Of a held piece, in the hand, before it snaps.
+    std::optional<Snap> ghost;         ///< Where it would hang; its pose is the preview's.
+    std::optional<int> by_side;        ///< Chosen by "next side" while held.
+    bool free = false;                 ///< Held apart from every branch by will.
+    std::vector<PieceNumber> company;  ///< Hung pieces that go along, without turning.
+    bool stops_at_neighbours = false;  ///< Where it would hang, it keeps clear of everything.
+    bool on_paper = true;              ///< Off it a piece hangs from nothing: it is back in the envelope.
+    Report before;                     ///< The verdict when it was grabbed: what hangs from what.
 };
 
 /// How near a hand must bring a piece for it to snap: a thumb's width of paper (common practice, no
@@ -38,7 +40,7 @@ std::optional<Held> grabbed(const Scene& scene, const Report& report, const Pick
 
 /// The hand is there now. `scene` is the one that was there when it took hold, here and below.
 Held held_at(const Scene& scene, Held held, const HoldAt& hand, double reach_mm);
-/// A held piece by its next side, or as its mirror image; where it would hang if it would, else
+/// A held piece without company by its next side, or as its mirror image; where it would hang if it would, else
 /// turned in the hand.
 Held held_by_next_side(const Scene& scene, Held held, double reach_mm);
 Held held_mirrored(const Scene& scene, Held held, double reach_mm);

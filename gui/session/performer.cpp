@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Every Command but Press, each handed to the part of the session that can do it.
+#include <iterator>
 #include <type_traits>
 #include <utility>
 
@@ -34,8 +35,14 @@ struct Session::Performer {
     void operator()(const Grab& grab) const {
         if (session.held_) return;  // one thing at a time
         session.choose(grab.what);
-        if (auto held = grabbed(session.scene(), session.report(), grab.what, grab.at_mm))
-            session.hold(std::move(*held));
+        auto held = grabbed(session.scene(), session.report(), grab.what, grab.at_mm);
+        if (!held) return;
+        if (const auto piece = session.chosen_piece()) {
+            const std::vector<PieceNumber> all = session.moved_with(*piece);
+            held->company.assign(std::next(all.begin()), all.end());
+            held->stops_at_neighbours = session.stops_at_neighbours_;
+        }
+        session.hold(std::move(*held));
     }
 
     void operator()(const HoldAt& at) const {

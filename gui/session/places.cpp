@@ -51,15 +51,14 @@ bool is_about_the_place(Rule rule) {
     return rule != Rule::wrong_size && rule != Rule::over_the_limit && rule != Rule::cut_off;
 }
 
-bool is_free(const Scene& scene, PieceNumber piece) {
-    const Report report = check(scene);
+}  // namespace
+
+bool is_free(const Report& report, PieceNumber piece) {
     return std::none_of(report.findings.begin(), report.findings.end(), [&](const Finding& finding) {
         return is_about_the_place(finding.rule) &&
                std::find(finding.pieces.begin(), finding.pieces.end(), piece) != finding.pieces.end();
     });
 }
-
-}  // namespace
 
 double step_mm(const Challenge& challenge) { return step_mm(challenge.step); }
 
@@ -95,7 +94,7 @@ std::optional<Pose> first_free(const Scene& scene, const Report& report, const M
     for (double mm = 0; mm < room_mm + step; mm += step) {
         const Pose pose = course.at(std::min(mm, room_mm));  // the very end is tried as well
         const Result<Scene> hung = apply_all(scene, hung_with_chain(plan, report, manner.piece, pose));
-        if (hung && is_free(*hung, manner.piece)) return pose;
+        if (hung && is_free(check(*hung), manner.piece)) return pose;
     }
     return std::nullopt;
 }

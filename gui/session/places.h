@@ -19,6 +19,10 @@ std::vector<SupportEdge> places_for(const Scene& scene, const Report& report, Pi
 /// The edge that a piece hangs from; absent when it is too deep to hold.
 std::optional<Segment> edge_of(const Scene& scene, const Report& report, const Support& support);
 
+/// True when the referee has nothing against the place where the piece is. What is wrong with the piece wherever it
+/// hangs does not matter.
+bool is_free(const Report& report, PieceNumber piece);
+
 /// How a piece is to hang.
 struct Manner {
     PieceNumber piece;

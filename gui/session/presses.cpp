@@ -10,6 +10,7 @@
 #include "gui/session/session.h"
 #include "gui/session/spreading.h"
 #include "gui/session/work.h"
+#include "rules/wording.h"
 
 namespace boughwork {
 namespace {
@@ -86,6 +87,11 @@ void Session::press(Action action) {
         case Action::add_bend:
         case Action::remove_bend: work(action); break;
         case Action::spread_out: spread(); break;
+        case Action::gather: gather(); break;
+        case Action::gather_row: gather_row(); break;
+        case Action::stop_at_neighbours: stops_at_neighbours_ = !stops_at_neighbours_; break;
+        case Action::slide_left: slide(false); break;
+        case Action::slide_right: slide(true); break;
         case Action::add_branch: perform(Wish{AddBranch{next_branch(plan().tree)}}); break;
 
         case Action::copy_piece: perform(copied(scene(), *chosen_piece())); break;
@@ -119,6 +125,44 @@ void Session::spread() {
         wish(edits, say("spread evenly"));
 }
 
+void Session::slide(bool to_the_right) {
+    const std::vector<Edit> edits = slid(scene(), report(), moved_with(*chosen_piece()), to_the_right);
+    if (edits.empty())
+        problem_ = Problem{say("There is no room on that side."), say("The piece stays where it is."),
+                           say("Move its neighbour first, or take the piece down.")};
+    else
+        wish(edits);
+}
+
+void Session::gather() {
+    const PieceNumber piece = *chosen_piece();
+    if (is_gathered(piece))
+        gathered_.erase(std::find(gathered_.begin(), gathered_.end(), piece));
+    else
+        gathered_.push_back(piece);
+    say_what_is_gathered();
+}
+
+void Session::gather_row() {
+    std::vector<PieceNumber> row;
+    const std::optional<Support> support = find_piece(report(), *chosen_piece())->hangs_from;
+    for (const PieceReport& piece : report().pieces)
+        if (piece.hangs_from == support) row.push_back(piece.number);
+    const bool all = std::all_of(row.begin(), row.end(), [&](PieceNumber piece) { return is_gathered(piece); });
+    for (const PieceNumber piece : row) {
+        if (all)
+            gathered_.erase(std::find(gathered_.begin(), gathered_.end(), piece));
+        else if (!is_gathered(piece))
+            gathered_.push_back(piece);
+    }
+    say_what_is_gathered();
+}
+
+void Session::say_what_is_gathered() {
+    word_ = counted(static_cast<long long>(gathered_.size()), phrase("{0} piece is gathered"),
+                    phrase("{0} pieces are gathered"));
+}
+
 void Session::work(Action action) {
     if (held_) {
         const Scene& before = document_.scene();
@@ -127,8 +171,8 @@ void Session::work(Action action) {
         return;
     }
     const std::optional<PieceNumber> piece = chosen_piece();
-    const std::vector<Edit> edits =
-        piece ? work_on_piece(scene(), report(), *piece, action) : work_on_tree(scene(), report(), chosen_, action);
+    const std::vector<Edit> edits = piece ? work_on_piece(scene(), report(), moved_with(*piece), action)
+                                          : work_on_tree(scene(), report(), chosen_, action);
     if (edits.empty()) {
         problem_ = Problem{say("There is no branch to hang from."), say("The piece stays where it is."),
                            say("Add a branch first.")};

@@ -33,6 +33,18 @@ std::optional<std::size_t> Session::chosen_branch() const {
     return std::nullopt;
 }
 
+bool Session::is_gathered(PieceNumber piece) const {
+    return std::find(gathered_.begin(), gathered_.end(), piece) != gathered_.end();
+}
+
+std::vector<PieceNumber> Session::moved_with(PieceNumber piece) const {
+    std::vector<PieceNumber> pieces = {piece};
+    if (!is_gathered(piece)) return pieces;
+    for (const PieceNumber other : gathered_)
+        if (other != piece) pieces.push_back(other);
+    return pieces;
+}
+
 bool Session::trunk_chosen() const {
     return std::holds_alternative<PickedTrunk>(chosen_) || std::holds_alternative<PickedTrunkTop>(chosen_) ||
            std::holds_alternative<PickedTrunkFoot>(chosen_);
@@ -53,6 +65,9 @@ void Session::show_all() { camera_ = showing(extent_mm(scene(), plan()), camera_
 
 void Session::look_again(std::optional<PieceNumber> about) {
     if (!is_there(scene(), chosen_)) chosen_ = {};
+    const auto comes_down = [&](PieceNumber piece) { return !find_hung(plan(), piece); };
+    // While they are held over the envelope they may yet come back.
+    if (!held_) gathered_.erase(std::remove_if(gathered_.begin(), gathered_.end(), comes_down), gathered_.end());
     verdict_.look_at(scene(), about, held_.has_value());
 }
 
@@ -87,6 +102,7 @@ bool Session::wish(const std::vector<Edit>& edits, std::string label) {
 void Session::choose(const Picked& what) {
     drop_hold();
     chosen_ = is_there(scene(), what) ? what : Picked{};
+    if (std::holds_alternative<std::monostate>(chosen_)) gathered_.clear();
     if (chosen_piece()) verdict_.show_about(scene(), *chosen_piece());
 }
 

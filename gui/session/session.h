@@ -71,6 +71,10 @@ public:
     /// By its handles as well.
     bool trunk_chosen() const;
     const std::optional<Held>& held() const { return held_; }
+    /// Hung pieces that move as one when one of them is moved.
+    const std::vector<PieceNumber>& gathered() const { return gathered_; }
+    bool is_gathered(PieceNumber piece) const;
+    bool stops_at_neighbours() const { return stops_at_neighbours_; }
 
     // What the referee says. Findings are those of report(), in order.
     const Finding* finding() const { return verdict_.finding(); }
@@ -142,6 +146,12 @@ private:
     void press(Action action);  // these in presses.cpp
     void work(Action action);
     void spread();
+    void slide(bool to_the_right);
+    void gather();
+    void gather_row();
+    void say_what_is_gathered();
+    /// The piece, and what is gathered with it, the piece first.
+    std::vector<PieceNumber> moved_with(PieceNumber piece) const;
     void choose_in_turn(bool forward);
     void fix_finding();
     void seal(bool sealed);
@@ -178,6 +188,8 @@ private:
     Document document_;
     std::optional<Scene> preview_;
     std::optional<Held> held_;
+    std::vector<PieceNumber> gathered_;
+    bool stops_at_neighbours_ = false;
     Picked chosen_;
     Verdict verdict_;
     Tries tries_;

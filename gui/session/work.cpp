@@ -4,10 +4,12 @@
 #include "engine/geometry/mirroring.h"
 #include "engine/geometry/posing.h"
 #include "engine/geometry/shape.h"
+#include "engine/geometry/tolerance.h"
 #include "engine/words/say.h"
 #include "gui/session/chain.h"
 #include "gui/session/places.h"
 #include "gui/session/pulling.h"
+#include "gui/session/sliding.h"
 #include "rules/remedy.h"
 
 namespace boughwork {
@@ -34,11 +36,12 @@ std::optional<Vec2> arrow_mm(const Challenge& challenge, Action action) {
     }
 }
 
-std::vector<Edit> nudged(const Scene& scene, const Report& report, PieceNumber piece, Vec2 move_mm) {
-    const std::optional<Support>& support = find_piece(report, piece)->hangs_from;
+std::vector<Edit> nudged(const Scene& scene, const Report& report, const std::vector<PieceNumber>& pieces,
+                         Vec2 move_mm) {
+    const std::optional<Support>& support = find_piece(report, pieces.front())->hangs_from;
     const std::optional<Segment> edge = support ? edge_of(scene, report, *support) : std::nullopt;
     if (edge && move_mm.x != 0) move_mm = move_mm.x * rightwards(*edge);
-    return {MoveTogether{with_chain(report, piece), move_mm}};
+    return {MoveTogether{with_chains(report, pieces), move_mm}};
 }
 
 /// The side by which it hangs, or would if it were pushed up.
@@ -48,18 +51,30 @@ int hanging_side(const Shape& shape, const Pose& pose, const PieceReport& report
 
 }  // namespace
 
-TakeDown taken_down(const Report& report, PieceNumber piece) { return {with_chain(report, piece)}; }
+std::vector<Edit> slid(const Scene& scene, const Report& report, const std::vector<PieceNumber>& pieces,
+                       bool to_the_right) {
+    const PieceReport& leader = *find_piece(report, pieces.front());
+    const std::optional<Segment> edge = leader.hangs_from ? edge_of(scene, report, *leader.hangs_from) : std::nullopt;
+    if (!edge) return {};
+    const Slide slide{with_chains(report, pieces), *leader.hangs_from, leader.side, *edge};
+    const Vec2 right = rightwards(*edge);
+    const std::optional<Vec2> move_mm = slid_on(scene, slide, to_the_right ? right : -right);
+    if (!move_mm || length(*move_mm) <= hair_mm) return {};
+    return {MoveTogether{slide.pieces, *move_mm}};
+}
 
-std::vector<Edit> work_on_piece(const Scene& scene, const Report& report, PieceNumber piece, Action action) {
+std::vector<Edit> work_on_piece(const Scene& scene, const Report& report, const std::vector<PieceNumber>& pieces,
+                                Action action) {
+    const PieceNumber piece = pieces.front();
     const Plan& plan = current_plan(scene);
     const auto rehung = [&](const Pose& pose) { return hung_with_chain(plan, report, piece, pose); };
     if (action == Action::throw_away) return {RemovePiece{piece}};
-    if (action == Action::take_down) return {taken_down(report, piece)};
+    if (action == Action::take_down) return {TakeDown{with_chains(report, pieces)}};
     if (action == Action::next_span) {
         const std::optional<Pose> pose = on_next_span(scene, report, piece);
         return pose ? rehung(*pose) : std::vector<Edit>{};
     }
-    if (const auto move_mm = arrow_mm(scene.challenge, action)) return nudged(scene, report, piece, *move_mm);
+    if (const auto move_mm = arrow_mm(scene.challenge, action)) return nudged(scene, report, pieces, *move_mm);
 
     const Shape& shape = find_piece(scene, piece)->shape;
     const Pose& pose = find_hung(plan, piece)->pose;

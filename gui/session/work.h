@@ -10,14 +10,17 @@
 
 namespace boughwork {
 
-/// Of a piece, which brings its chain along. Empty: it cannot be done (no branch to hang from).
-std::vector<Edit> work_on_piece(const Scene& scene, const Report& report, PieceNumber piece, Action action);
+/// Of the first of the pieces, which brings its chain along. The others are gathered with it: they are moved and taken
+/// down together, and left alone by what turns a piece. Empty: it cannot be done (no branch to hang from).
+std::vector<Edit> work_on_piece(const Scene& scene, const Report& report, const std::vector<PieceNumber>& pieces,
+                                Action action);
+
+/// The pieces moved along what the first hangs from, as far as there is room. Empty: there is none.
+std::vector<Edit> slid(const Scene& scene, const Report& report, const std::vector<PieceNumber>& pieces,
+                       bool to_the_right);
 
 /// Of a bend, a branch or the trunk.
 std::vector<Edit> work_on_tree(const Scene& scene, const Report& report, const Picked& what, Action action);
-
-/// Back into the envelope, with what hangs from it.
-TakeDown taken_down(const Report& report, PieceNumber piece);
 
 /// A piece of the same shape, or of its mirror image if that is another one, for the envelope.
 Wishes copied(const Scene& scene, PieceNumber piece);

@@ -15,12 +15,20 @@ std::vector<Action> actions_for(const Session& session) {
     using enum Action;
     if (const auto piece = session.chosen_piece()) {
         if (find_hung(session.plan(), *piece))
-            return {next_span,    next_side,  mirror_image,  take_down, spread_out,
-                    change_piece, copy_piece, mirrored_copy, throw_away};
+            return {next_span,  next_side,          mirror_image, take_down,  gather,        gather_row,
+                    spread_out, stop_at_neighbours, change_piece, copy_piece, mirrored_copy, throw_away};
         return {next_span, change_piece, copy_piece, mirrored_copy, throw_away};
     }
     if (session.chosen_branch()) return {add_bend, remove_bend, remove_branch, add_branch};
     return {add_branch};
+}
+
+/// What is on looks it.
+Tone tone_of(const Session& session, Action action) {
+    if (!row_of(action).possible(session)) return Tone::quiet;
+    const bool on = (action == Action::stop_at_neighbours && session.stops_at_neighbours()) ||
+                    (action == Action::gather && session.is_gathered(*session.chosen_piece()));
+    return on ? Tone::strong : Tone::quiet;
 }
 
 /// A button's width: as wide as its words, or as narrow as they can be in two lines of small letters.
@@ -84,7 +92,7 @@ double ToolStrip::draw_actions(const Session& session, const PixelBox& strip, Wi
     const double wide = std::clamp(spare, 0.0, 1.0);
     for (std::size_t i = 0; i < actions.size(); ++i) {
         box.width = widths[i].narrow + wide * (widths[i].wide - widths[i].narrow);
-        command_button(session, widgets, commands, actions[i], box);
+        command_button(session, widgets, commands, actions[i], box, {}, tone_of(session, actions[i]));
         box.x += box.width + gap;
     }
     if (all_fit) return box.x;

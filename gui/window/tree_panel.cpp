@@ -20,6 +20,7 @@ PictureOptions options_of(const Session& session, const Widgets& widgets) {
     PictureOptions options;
     options.scale = widgets.scale();
     options.chosen_piece = session.chosen_piece();
+    options.gathered = session.gathered();
     options.chosen_branch = session.chosen_branch();
     options.chosen_trunk = session.trunk_chosen();
     if (widgets.keys_in_use()) options.with_keys = session.chosen_piece();
@@ -79,6 +80,8 @@ void TreePanel::follow_hand(const Session& session, const Layout& layout, const 
 
     if (!touch.ended) return;
     if (!hand_.moving() && std::holds_alternative<std::monostate>(under_hand_)) commands.push_back(Choose{});
+    if (!hand_.moving() && std::holds_alternative<PickedPiece>(under_hand_) && widgets.shift_down())
+        commands.push_back(Press{Action::gather});
     if (holding_) {
         const bool piece = std::holds_alternative<PickedPiece>(under_hand_);
         const bool over_envelope = piece && contains(layout.envelope, pointer);

@@ -72,6 +72,11 @@ public:
         return window_->places().at(label);
     }
     void click(const std::string& label) { click(middle(place(label))); }
+    /// A button below the tree, which may be among those that wait behind "more".
+    void click_in_strip(const std::string& label) {
+        if (!shows(label)) click("more");
+        click(label);
+    }
 
     // The mouse.
     void click(Vec2 at_px) {
@@ -117,14 +122,12 @@ public:
 
     // Keys.
     void key(SDL_Keycode key, std::uint16_t modifiers = KMOD_NONE) {
-        for (const std::uint32_t type : {SDL_KEYDOWN, SDL_KEYUP}) {
-            SDL_Event event{};
-            event.type = type;
-            event.key.keysym = {SDL_GetScancodeFromKey(key), key, modifiers, 0};
-            frame({event});
-        }
+        for (const std::uint32_t type : {SDL_KEYDOWN, SDL_KEYUP}) key_event(type, key, modifiers);
         frames();
     }
+    /// A key that stays down, until it is let go.
+    void hold_key(SDL_Keycode key, std::uint16_t modifiers) { key_event(SDL_KEYDOWN, key, modifiers); }
+    void release_key(SDL_Keycode key) { key_event(SDL_KEYUP, key, KMOD_NONE); }
     /// Each letter with its key, as a keyboard sends them.
     void type(const std::string& words) {
         for (const char letter : words) {
@@ -188,6 +191,12 @@ public:
     }
 
 private:
+    void key_event(std::uint32_t type, SDL_Keycode key, std::uint16_t modifiers) {
+        SDL_Event event{};
+        event.type = type;
+        event.key.keysym = {SDL_GetScancodeFromKey(key), key, modifiers, 0};
+        frame({event});
+    }
     void button(std::uint32_t type) {
         SDL_Event event{};
         event.type = type;

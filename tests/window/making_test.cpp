@@ -258,7 +258,7 @@ TEST_CASE("making: a piece is changed where it hangs, and goes on hanging") {
     it.click(it.middle_of(1));
     REQUIRE(it.session().chosen_piece() == PieceNumber{1});
     it.save_picture("making strip hung");
-    it.click("change");
+    it.click_in_strip("change");
     CHECK(it.session().dialog() == Dialog::change_piece);
     CHECK_FALSE(it.shows("ready pieces"));
     it.click("pull its corners");
@@ -268,9 +268,9 @@ TEST_CASE("making: a piece is changed where it hangs, and goes on hanging") {
     CHECK(it.report(1).measures.kinds->by_sides == Kind::isosceles);
     CHECK(it.report(1).hangs_from);
     const std::size_t before = count(it);
-    it.click("copy the piece");
+    it.click_in_strip("copy the piece");
     CHECK(count(it) == before + 1);
-    it.click("throw away");
+    it.click_in_strip("throw away");
     CHECK(count(it) == before);
 }
 
