@@ -89,6 +89,8 @@ enum class Action {
     save_table,
     take_in_table,
     list_answers,
+    larger_letters,
+    smaller_letters,
     other_language,
     guide,
     help,

@@ -13,6 +13,7 @@ namespace boughwork {
 namespace {
 
 bool always(const Session&) { return true; }
+bool letters_are_larger(const Session& s) { return s.quarters_larger() > 0; }
 bool hand_is_empty(const Session& s) { return !s.held(); }
 bool can_undo(const Session& s) { return !s.held() && s.history().can_undo(); }
 bool can_redo(const Session& s) { return !s.held() && s.history().can_redo(); }
@@ -302,6 +303,12 @@ const std::vector<CommandRow>& command_table() {
         {new_tree, phrase("new tree"), {"n", true}, phrase("Starts a new tree."), hand_is_empty},
         // The name of the language to come, in that language: in Spanish it is said "English".
         {other_language, phrase("español"), {"l", true}, phrase("Says everything in Spanish."), hand_is_empty},
+        {larger_letters, phrase("larger letters"), {"+", true}, phrase("Draws all words and marks larger."), always},
+        {smaller_letters,
+         phrase("smaller letters"),
+         {"-", true},
+         phrase("Draws all words and marks smaller again."),
+         letters_are_larger},
         {guide, phrase("first steps"), {"f", false, true}, phrase("Shows the first four steps."), always},
         {help, phrase("help"), {"F1"}, phrase("Shows all keys."), always},
     };

@@ -6,6 +6,7 @@
 
 #include "engine/words/say.h"
 #include "gui/session/chosen_language.h"
+#include "gui/session/letter_size.h"
 #include "gui/session/pulling.h"
 #include "gui/session/session.h"
 #include "gui/session/spreading.h"
@@ -63,6 +64,8 @@ void Session::press(Action action) {
         case Action::break_seal: dialog_ = Dialog::break_seal; break;
         case Action::help: dialog_ = Dialog::help; break;
         case Action::guide: dialog_ = Dialog::guide; break;
+        case Action::larger_letters: resize_letters(+1); break;
+        case Action::smaller_letters: resize_letters(-1); break;
         case Action::other_language: speak_other_language(); break;
         case Action::save_table: dialog_ = Dialog::save_table; break;
         case Action::take_in_table: dialog_ = Dialog::take_in_table; break;
@@ -189,6 +192,17 @@ void Session::speak_other_language() {
     speak(spoken() == Language::english ? Language::spanish : Language::english);
     keep_language(files_, kept_in_);
     look_again();  // the report's sentences are made where the plan is judged
+}
+
+void Session::resize_letters(int by_quarters) {
+    const int wanted = quarters_larger_ + by_quarters;
+    if (by_quarters > 0 && (wanted > most_quarters_larger || !room_for_letters_)) {
+        problem_ = Problem{say("The window has no room for larger letters."), say("They stay as they are."),
+                           say("Make the window larger, or bring the tree closer.")};
+        return;
+    }
+    quarters_larger_ = wanted;
+    keep_quarters_larger(files_, kept_in_, quarters_larger_);
 }
 
 void Session::choose_in_turn(bool forward) {

@@ -7,6 +7,7 @@
 #include "engine/geometry/extent.h"
 #include "engine/words/say.h"
 #include "gui/session/chain.h"
+#include "gui/session/letter_size.h"
 #include "gui/session/work.h"
 
 namespace boughwork {
@@ -19,6 +20,7 @@ constexpr double margin_px = 24;
 
 Session::Session(Files& files, std::string autosave_folder)
     : files_(files), kept_in_(autosave_folder), document_(files, std::move(autosave_folder)) {
+    quarters_larger_ = chosen_quarters_larger(files_, kept_in_);
     begin_again();
 }
 

@@ -3,6 +3,7 @@
 
 #include <imgui.h>
 
+#include <algorithm>
 #include <cfloat>
 #include <string>
 
@@ -26,6 +27,12 @@ int button_index(std::uint8_t sdl_button) {
         case SDL_BUTTON_RIGHT: return 1;
         default: return 2;
     }
+}
+
+/// SDL counts a finger's place in widths and heights of the window.
+Vec2 place_of(const SDL_TouchFingerEvent& finger) {
+    const ImVec2 size = ImGui::GetIO().DisplaySize;
+    return {finger.x * size.x, finger.y * size.y};
 }
 
 void set_modifiers(ImGuiIO& io, std::uint16_t modifiers) {
@@ -66,11 +73,25 @@ void Input::take(std::deque<SDL_Event>& events, double pixels_per_point) {
     keys_.clear();
     wheel_ = 0;
     second_finger_ = false;
+    pinch_.reset();
     while (!events.empty()) {
         const SDL_Event event = events.front();
         events.pop_front();
         if (take(event, pixels_per_point)) return;
     }
+}
+
+void Input::move_finger(const SDL_TouchFingerEvent& moved) {
+    const auto finger =
+        std::find_if(fingers_.begin(), fingers_.end(), [&](const Finger& f) { return f.id == moved.fingerId; });
+    if (finger == fingers_.end()) return;
+    const bool two = fingers_.size() == 2;
+    const double before_px = two ? distance(fingers_[0].at_px, fingers_[1].at_px) : 0;
+    finger->at_px = place_of(moved);
+    if (!two) return;
+    const double now_px = distance(fingers_[0].at_px, fingers_[1].at_px);
+    if (before_px <= 0 || now_px <= 0) return;
+    pinch_ = {(pinch_ ? pinch_->factor : 1) * now_px / before_px, fingers_[0].at_px};
 }
 
 bool Input::take(const SDL_Event& event, double pixels_per_point) {
@@ -99,16 +120,20 @@ bool Input::take(const SDL_Event& event, double pixels_per_point) {
             return true;
         }
         case SDL_FINGERDOWN:
-            fingers_.insert(event.tfinger.fingerId);
+            fingers_.push_back({event.tfinger.fingerId, place_of(event.tfinger)});
             second_finger_ = fingers_.size() == 2;
             return second_finger_;
-        case SDL_FINGERUP: fingers_.erase(event.tfinger.fingerId); return false;
+        case SDL_FINGERMOTION: move_finger(event.tfinger); return false;
+        case SDL_FINGERUP:
+            std::erase_if(fingers_, [&](const Finger& finger) { return finger.id == event.tfinger.fingerId; });
+            return false;
         case SDL_WINDOWEVENT:
             if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0])
                 io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
             if (event.window.event == SDL_WINDOWEVENT_FOCUS_LOST) {
                 for (bool& down : io.KeysDown) down = false;  // their releases go to another window
                 set_modifiers(io, 0);
+                fingers_.clear();
             }
             return false;
         default: return false;

@@ -8,7 +8,7 @@
 #include <SDL.h>
 
 #include <deque>
-#include <set>
+#include <optional>
 #include <vector>
 
 #include "engine/vec.h"
@@ -19,6 +19,12 @@ struct KeyPress {
     SDL_Keycode key = SDLK_UNKNOWN;
     bool ctrl = false;
     bool shift = false;
+};
+
+/// Two fingers that move apart or together.
+struct Pinch {
+    double factor = 1;  ///< How much farther apart they are than before.
+    Vec2 about_px;      ///< The first finger: what lies under it stays there.
 };
 
 class Input {
@@ -35,15 +41,22 @@ public:
     double wheel() const { return wheel_; }
     /// A second finger has come down.
     bool second_finger() const { return second_finger_; }
+    const std::optional<Pinch>& pinch() const { return pinch_; }
 
 private:
     /// True when the event needs the frame for itself.
     bool take(const SDL_Event& event, double pixels_per_point);
+    void move_finger(const SDL_TouchFingerEvent& finger);
 
     std::vector<KeyPress> keys_;
     double wheel_ = 0;
     bool second_finger_ = false;
-    std::set<SDL_FingerID> fingers_;
+    std::optional<Pinch> pinch_;
+    struct Finger {
+        SDL_FingerID id;
+        Vec2 at_px;
+    };
+    std::vector<Finger> fingers_;  // that are down, in the order in which they came
 };
 
 }  // namespace boughwork

@@ -11,8 +11,11 @@ namespace boughwork {
 inline constexpr double least_page_width_px = 1024;
 inline constexpr double least_page_height_px = 690;
 
+/// The largest scale: twice the design's size.
+inline constexpr double most_scale = 2;
+
 struct Layout {
-    double scale = 1;  ///< What one px of the design is in pixels, 1 to 2.
+    double scale = 1;  ///< What one px of the design is in pixels, 1 to most_scale.
     PixelBox page;
     PixelBox title;
     PixelBox pages;  ///< Which page of the file is seen.

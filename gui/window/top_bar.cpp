@@ -169,7 +169,9 @@ void TopBar::draw_menu(const Session& session, const Layout& layout, Widgets& wi
     using List = std::vector<Action>;
     const List rows = *menu_ == Menu::plan
                           ? List{Action::rename_plan, Action::copy_plan, Action::remove_plan}
-                          : List{Action::new_tree, Action::open, Action::save, Action::save_as, Action::other_language};
+                          : List{Action::new_tree,      Action::open,           Action::save,
+                                 Action::save_as,       Action::larger_letters, Action::smaller_letters,
+                                 Action::other_language};
     const double height = widgets.px(palette::target_px);
     const double pad = widgets.px(8);
     double width = widgets.px(230);

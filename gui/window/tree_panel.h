@@ -13,6 +13,9 @@ class TreePanel {
 public:
     void draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 
+    /// A second finger came down: the first did not mean what lies under it.
+    void let_be() { under_hand_ = {}; }
+
 private:
     void follow_hand(const Session& session, const Layout& layout, const Handling& touch, Widgets& widgets,
                      Commands& commands);

@@ -59,7 +59,9 @@ Result<std::unique_ptr<Window>> Window::open(const WindowSettings& settings, Fil
 }
 
 void Window::fit_to_screen() {
-    layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted_scale_);
+    const double wanted = std::min(wanted_scale_ + 0.25 * session_.quarters_larger(), most_scale);
+    layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted);
+    session_.set_room_for_letters(layout_.scale == wanted && wanted < most_scale);
     if (session_.projector()) layout_ = projector_layout(layout_);
     ImGui::GetIO().DisplaySize =
         ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
@@ -157,8 +159,22 @@ void Window::draw_above_page() {
 }
 
 void Window::follow_keys() {
-    if (input_->second_finger() && session_.held()) commands_.push_back(Press{Action::next_side});
+    follow_fingers();
     for (const KeyPress& press : input_->keys()) follow_key(press);
+}
+
+void Window::follow_fingers() {
+    if (input_->second_finger()) {
+        if (session_.held())
+            commands_.push_back(Press{Action::next_side});
+        else
+            tree_panel_.let_be();
+    }
+    const std::optional<Pinch>& pinch = input_->pinch();
+    const bool tree_in_sight = session_.dialog() == Dialog::none && !top_bar_.menu_open() &&
+                               (session_.projector() || session_.page() == Page::tree);
+    if (pinch && tree_in_sight && !session_.held() && contains(layout_.paper, pinch->about_px))
+        commands_.push_back(LookFrom{pinch->factor, pinch->about_px});
 }
 
 void Window::follow_key(const KeyPress& press) {

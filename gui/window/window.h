@@ -57,6 +57,7 @@ private:
     void step(double now_s);
     void fit_to_screen();
     void follow_keys();
+    void follow_fingers();
     void follow_key(const KeyPress& press);
     void draw_page();
     void draw_tree_page();

@@ -111,6 +111,19 @@ public:
         drag_on(to_px);
         release();
     }
+    /// A finger comes down, moves or is lifted; the first one moves the mouse too, as SDL has it.
+    void finger(std::uint32_t type, int id, Vec2 at_px) {
+        SDL_Event event{};
+        event.type = type;
+        event.tfinger.fingerId = id;
+        event.tfinger.x = static_cast<float>(at_px.x / window_->layout().page.width);
+        event.tfinger.y = static_cast<float>(at_px.y / window_->layout().page.height);
+        frame({event});
+        if (id != 1) return;
+        if (type == SDL_FINGERMOTION) return move(at_px);
+        if (type == SDL_FINGERDOWN) return press(at_px);
+        release();
+    }
     void wheel(float notches) {
         SDL_Event event{};
         event.type = SDL_MOUSEWHEEL;
