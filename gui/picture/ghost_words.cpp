@@ -25,6 +25,7 @@ constexpr double words_away_px = 76;
 constexpr double line_px = 21;
 constexpr double end_tick_px = 6;
 constexpr double plate_margin_px = 4;
+constexpr double tight_letters = 0.9;   // whole lines are narrower than single words (measured)
 constexpr double least_room_mm = 0.05;  // less is said as none
 
 const char* angle_phrase(Kind kind) {
@@ -77,18 +78,20 @@ struct Pen {
     Vec2 above(Vec2 on_edge_mm, double away_px) const { return to_px(camera, on_edge_mm) + away_px * scale * up_px; }
 };
 
-/// Words on paper, so that what is below does not show through: above the place, or beside it where that is taken.
-void write(Pen& pen, Vec2 on_edge_mm, double away_px, const std::vector<std::string>& lines) {
+/// Words on paper, so that what is below does not show through: in the first of the rows, or beside it or in the next
+/// where that is taken.
+void write(Pen& pen, const std::vector<Vec2>& rows, const std::vector<double>& asides,
+           const std::vector<std::string>& lines) {
     const double size = palette::small_text_px * pen.scale;
     std::size_t letters = 0;
     for (const std::string& line : lines) letters = std::max(letters, line.size());
-    const Vec2 plate{palette::letter_width * size * static_cast<double>(letters) + 2 * plate_margin_px * pen.scale,
-                     line_px * pen.scale * static_cast<double>(lines.size())};
-    const Vec2 aside{0.5 * plate.x, 0};
-    const Vec2 near = pen.above(on_edge_mm, away_px);
-    const Vec2 far = near + plate.y * pen.up_px;
-    std::vector<Vec2> places{near, near - aside, near + aside, far, far - aside, far + aside};
-    for (Vec2& place : places) place = kept_within(pen.camera.view, place, plate);
+    const Vec2 plate{
+        tight_letters * palette::letter_width * size * static_cast<double>(letters) + 2 * plate_margin_px * pen.scale,
+        line_px * pen.scale * static_cast<double>(lines.size())};
+    std::vector<Vec2> places;
+    for (const Vec2 row : rows)
+        for (const double aside : asides)
+            places.push_back(kept_within(pen.camera.view, row + Vec2{aside * plate.x, 0}, plate));
     const Vec2 at = pen.places.least_crowded(places, plate);
     pen.marks.push_back(Fill{rectangle(at, plate), palette::paper});
     double y = at.y - 0.5 * plate.y + 0.5 * line_px * pen.scale;
@@ -110,7 +113,23 @@ void draw_room(Pen& pen, const Segment& room_mm, Unit unit) {
         const Vec2 tick = end_tick_px * pen.scale * pen.up_px;
         pen.marks.push_back(Stroke{{end - tick, end + tick}, palette::ink, width});
     }
-    write(pen, 0.5 * (room_mm.from + room_mm.to), length_away_px, {length_in_words(mm, unit, Rounding::down)});
+    const Vec2 middle = 0.5 * (room_mm.from + room_mm.to);
+    write(pen, {pen.above(middle, length_away_px), pen.above(middle, length_away_px + line_px)}, {0, -0.5, 0.5},
+          {length_in_words(mm, unit, Rounding::down)});
+}
+
+/// Above the middle of the side that it hangs by, or else under the piece.
+void write_about(Pen& pen, const Segment& line, const std::vector<Vec2>& corners_mm,
+                 const std::vector<std::string>& lines) {
+    const Vec2 middle = 0.5 * (line.from + line.to);
+    double height_px = 0;
+    for (const Vec2 corner : corners_mm)
+        height_px = std::max(height_px, dot(to_px(pen.camera, middle) - to_px(pen.camera, corner), pen.up_px));
+    const double under_px = -height_px / pen.scale - line_px;
+    write(pen,
+          {pen.above(middle, words_away_px), pen.above(middle, words_away_px + 2 * line_px),
+           pen.above(middle, under_px - line_px), pen.above(middle, under_px - 3 * line_px)},
+          {0, -0.5, 0.5, -1, 1}, lines);
 }
 
 }  // namespace
@@ -127,7 +146,8 @@ std::vector<Mark> ghost_words(const Scene& scene, const Plan& plan, const Report
     const Vec2 along = direction(Segment{room->before.from, room->behind.to});
     Pen pen{marks, places, camera, {-along.y, -along.x}, scale};
     for (const Segment& stretch : {room->before, room->behind}) draw_room(pen, stretch, scene.challenge.units);
-    write(pen, 0.5 * (line.from + line.to), words_away_px, lines_about(scene, held, said_of_it, line));
+    write_about(pen, line, corners_mm(held.shape, find_hung(plan, piece)->pose),
+                lines_about(scene, held, said_of_it, line));
     return marks;
 }
 

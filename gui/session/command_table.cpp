@@ -6,6 +6,7 @@
 #include "engine/geometry/shape.h"
 #include "engine/words/say.h"
 #include "gui/session/command.h"
+#include "gui/session/letter_size.h"
 #include "gui/session/session.h"
 #include "rules/built_tree.h"
 
@@ -13,6 +14,7 @@ namespace boughwork {
 namespace {
 
 bool always(const Session&) { return true; }
+bool letters_can_grow(const Session& s) { return s.quarters_larger() < most_quarters_larger; }
 bool letters_are_larger(const Session& s) { return s.quarters_larger() > 0; }
 bool hand_is_empty(const Session& s) { return !s.held(); }
 bool can_undo(const Session& s) { return !s.held() && s.history().can_undo(); }
@@ -303,7 +305,11 @@ const std::vector<CommandRow>& command_table() {
         {new_tree, phrase("new tree"), {"n", true}, phrase("Starts a new tree."), hand_is_empty},
         // The name of the language to come, in that language: in Spanish it is said "English".
         {other_language, phrase("español"), {"l", true}, phrase("Says everything in Spanish."), hand_is_empty},
-        {larger_letters, phrase("larger letters"), {"+", true}, phrase("Draws all words and marks larger."), always},
+        {larger_letters,
+         phrase("larger letters"),
+         {"+", true},
+         phrase("Draws all words and marks larger; the window then shows the part where the pointer is."),
+         letters_can_grow},
         {smaller_letters,
          phrase("smaller letters"),
          {"-", true},

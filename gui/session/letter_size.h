@@ -9,7 +9,7 @@
 
 namespace boughwork {
 
-/// In quarters of the usual size: 0, as the display says, to 4, twice as large.
+/// In quarters of the usual size: 0, as the display says, to 4, twice as large as that.
 inline constexpr int most_quarters_larger = 4;
 
 /// What was chosen; 0 if nothing was, or if what is kept is no such number.

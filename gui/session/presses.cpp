@@ -195,13 +195,8 @@ void Session::speak_other_language() {
 }
 
 void Session::resize_letters(int by_quarters) {
-    const int wanted = quarters_larger_ + by_quarters;
-    if (by_quarters > 0 && (wanted > most_quarters_larger || !room_for_letters_)) {
-        problem_ = Problem{say("The window has no room for larger letters."), say("They stay as they are."),
-                           say("Make the window larger, or bring the tree closer.")};
-        return;
-    }
-    quarters_larger_ = wanted;
+    quarters_larger_ += by_quarters;
+    shows_all_ = true;  // in a view of another size
     keep_quarters_larger(files_, kept_in_, quarters_larger_);
 }
 

@@ -127,8 +127,6 @@ public:
     const Camera& camera() const { return camera_; }
     /// How much larger than usual everything is to be drawn (letter_size.h).
     int quarters_larger() const { return quarters_larger_; }
-    /// Told by the window each frame: larger letters would still fit it.
-    void set_room_for_letters(bool room) { room_for_letters_ = room; }
     /// The tree's place on the screen, told by the window each frame; the first time everything is shown.
     void set_view(const PixelBox& view);
     Files& files() const { return files_; }
@@ -216,7 +214,6 @@ private:
     TakenIn taken_in_;
     std::optional<std::string> to_clipboard_;
     int quarters_larger_ = 0;
-    bool room_for_letters_ = true;
     Page page_ = Page::tree;
     Dialog dialog_ = Dialog::none;
     Camera camera_;

@@ -30,9 +30,8 @@ int button_index(std::uint8_t sdl_button) {
 }
 
 /// SDL counts a finger's place in widths and heights of the window.
-Vec2 place_of(const SDL_TouchFingerEvent& finger) {
-    const ImVec2 size = ImGui::GetIO().DisplaySize;
-    return {finger.x * size.x, finger.y * size.y};
+Vec2 place_of(const SDL_TouchFingerEvent& finger, Vec2 window_px) {
+    return {finger.x * window_px.x, finger.y * window_px.y};
 }
 
 void set_modifiers(ImGuiIO& io, std::uint16_t modifiers) {
@@ -66,41 +65,52 @@ Input::Input() {
     io.KeyMap[ImGuiKey_Z] = SDL_SCANCODE_Z;
     io.GetClipboardTextFn = clipboard_text;
     io.SetClipboardTextFn = set_clipboard_text;
-    io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
+    place_pointer({});
 }
 
-void Input::take(std::deque<SDL_Event>& events, double pixels_per_point) {
+void Input::place_pointer(Vec2 corner_px) const {
+    ImGui::GetIO().MousePos = pointer_px_ ? ImVec2(static_cast<float>(pointer_px_->x + corner_px.x),
+                                                   static_cast<float>(pointer_px_->y + corner_px.y))
+                                          : ImVec2(-FLT_MAX, -FLT_MAX);
+}
+
+void Input::take(std::deque<SDL_Event>& events, Vec2 window_px, double pixels_per_point) {
     keys_.clear();
     wheel_ = 0;
     second_finger_ = false;
-    pinch_.reset();
+    hovers_at_.reset();
+    two_fingers_.reset();
     while (!events.empty()) {
         const SDL_Event event = events.front();
         events.pop_front();
-        if (take(event, pixels_per_point)) return;
+        if (take(event, window_px, pixels_per_point)) return;
     }
 }
 
-void Input::move_finger(const SDL_TouchFingerEvent& moved) {
+void Input::move_finger(const SDL_TouchFingerEvent& moved, Vec2 window_px) {
     const auto finger =
         std::find_if(fingers_.begin(), fingers_.end(), [&](const Finger& f) { return f.id == moved.fingerId; });
     if (finger == fingers_.end()) return;
-    const bool two = fingers_.size() == 2;
-    const double before_px = two ? distance(fingers_[0].at_px, fingers_[1].at_px) : 0;
-    finger->at_px = place_of(moved);
-    if (!two) return;
-    const double now_px = distance(fingers_[0].at_px, fingers_[1].at_px);
-    if (before_px <= 0 || now_px <= 0) return;
-    pinch_ = {(pinch_ ? pinch_->factor : 1) * now_px / before_px, fingers_[0].at_px};
+    const auto apart_px = [&] { return distance(fingers_[0].at_px, fingers_[1].at_px); };
+    const Vec2 from = finger->at_px;
+    const double before_px = fingers_.size() == 2 ? apart_px() : 0;
+    finger->at_px = place_of(moved, window_px);
+    if (before_px <= 0 || apart_px() <= 0) return;
+    TwoFingers so_far = two_fingers_.value_or(TwoFingers{});
+    so_far.moved_px = so_far.moved_px + 0.5 * (finger->at_px - from);
+    so_far.middle_px = 0.5 * (fingers_[0].at_px + fingers_[1].at_px);
+    so_far.factor *= apart_px() / before_px;
+    two_fingers_ = so_far;
 }
 
-bool Input::take(const SDL_Event& event, double pixels_per_point) {
+bool Input::take(const SDL_Event& event, Vec2 window_px, double pixels_per_point) {
     ImGuiIO& io = ImGui::GetIO();
-    const auto move_to = [&](int x, int y) {
-        io.MousePos = ImVec2(static_cast<float>(x * pixels_per_point), static_cast<float>(y * pixels_per_point));
-    };
+    const auto move_to = [&](int x, int y) { pointer_px_ = Vec2{x * pixels_per_point, y * pixels_per_point}; };
     switch (event.type) {
-        case SDL_MOUSEMOTION: move_to(event.motion.x, event.motion.y); return false;
+        case SDL_MOUSEMOTION:
+            move_to(event.motion.x, event.motion.y);
+            if (event.motion.which != SDL_TOUCH_MOUSEID) hovers_at_ = pointer_px_;
+            return false;
         case SDL_MOUSEBUTTONDOWN:
         case SDL_MOUSEBUTTONUP:
             move_to(event.button.x, event.button.y);
@@ -120,16 +130,15 @@ bool Input::take(const SDL_Event& event, double pixels_per_point) {
             return true;
         }
         case SDL_FINGERDOWN:
-            fingers_.push_back({event.tfinger.fingerId, place_of(event.tfinger)});
+            fingers_.push_back({event.tfinger.fingerId, place_of(event.tfinger, window_px)});
             second_finger_ = fingers_.size() == 2;
             return second_finger_;
-        case SDL_FINGERMOTION: move_finger(event.tfinger); return false;
+        case SDL_FINGERMOTION: move_finger(event.tfinger, window_px); return false;
         case SDL_FINGERUP:
             std::erase_if(fingers_, [&](const Finger& finger) { return finger.id == event.tfinger.fingerId; });
             return false;
         case SDL_WINDOWEVENT:
-            if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0])
-                io.MousePos = ImVec2(-FLT_MAX, -FLT_MAX);
+            if (event.window.event == SDL_WINDOWEVENT_LEAVE && !io.MouseDown[0]) pointer_px_.reset();
             if (event.window.event == SDL_WINDOWEVENT_FOCUS_LOST) {
                 for (bool& down : io.KeysDown) down = false;  // their releases go to another window
                 set_modifiers(io, 0);

@@ -21,10 +21,11 @@ struct KeyPress {
     bool shift = false;
 };
 
-/// Two fingers that move apart or together.
-struct Pinch {
+/// What two fingers did since the last frame, in pixels of the window.
+struct TwoFingers {
+    Vec2 moved_px;      ///< How far the middle between them went ...
+    Vec2 middle_px;     ///< ... and where it is now.
     double factor = 1;  ///< How much farther apart they are than before.
-    Vec2 about_px;      ///< The first finger: what lies under it stays there.
 };
 
 class Input {
@@ -33,25 +34,31 @@ public:
     Input();
 
     /// Takes events from the front: any number of motions, up to the first that needs a frame of
-    /// its own. `pixels_per_point`: of the window, where the system counts in larger points.
-    void take(std::deque<SDL_Event>& events, double pixels_per_point);
+    /// its own. `window_px`: its size. `pixels_per_point`: where the system counts in larger points.
+    void take(std::deque<SDL_Event>& events, Vec2 window_px, double pixels_per_point);
 
     /// Of this frame.
     const std::vector<KeyPress>& keys() const { return keys_; }
     double wheel() const { return wheel_; }
     /// A second finger has come down.
     bool second_finger() const { return second_finger_; }
-    const std::optional<Pinch>& pinch() const { return pinch_; }
+    const std::optional<TwoFingers>& two_fingers() const { return two_fingers_; }
+    /// Where a mouse was moved to, in pixels of the window; a finger does not hover.
+    const std::optional<Vec2>& hovers_at() const { return hovers_at_; }
+    /// The pointer's place on the page: the window's upper left corner lies there.
+    void place_pointer(Vec2 corner_px) const;
 
 private:
     /// True when the event needs the frame for itself.
-    bool take(const SDL_Event& event, double pixels_per_point);
-    void move_finger(const SDL_TouchFingerEvent& finger);
+    bool take(const SDL_Event& event, Vec2 window_px, double pixels_per_point);
+    void move_finger(const SDL_TouchFingerEvent& moved, Vec2 window_px);
 
     std::vector<KeyPress> keys_;
     double wheel_ = 0;
     bool second_finger_ = false;
-    std::optional<Pinch> pinch_;
+    std::optional<Vec2> pointer_px_;  // in the window
+    std::optional<Vec2> hovers_at_;
+    std::optional<TwoFingers> two_fingers_;
     struct Finger {
         SDL_FingerID id;
         Vec2 at_px;

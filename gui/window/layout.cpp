@@ -8,10 +8,14 @@ namespace boughwork {
 
 double Layout::px(double design_px) const { return std::round(design_px * scale); }
 
-Layout layout_of(double width_px, double height_px, double wanted_scale) {
+Layout layout_of(double width_px, double height_px, double wanted_scale, double larger) {
     Layout layout;
     const double fits = std::min(width_px / least_page_width_px, height_px / least_page_height_px);
-    layout.scale = std::clamp(std::min(wanted_scale, fits), 1.0, most_scale);
+    layout.scale = larger * std::clamp(std::min(wanted_scale, fits), 1.0, 2.0);
+    if (larger > 1) {
+        width_px = std::max(width_px, std::ceil(least_page_width_px * layout.scale));
+        height_px = std::max(height_px, std::ceil(least_page_height_px * layout.scale));
+    }
     layout.page = {0, 0, width_px, height_px};
 
     const double margin = layout.px(14);

@@ -11,11 +11,8 @@ namespace boughwork {
 inline constexpr double least_page_width_px = 1024;
 inline constexpr double least_page_height_px = 690;
 
-/// The largest scale: twice the design's size.
-inline constexpr double most_scale = 2;
-
 struct Layout {
-    double scale = 1;  ///< What one px of the design is in pixels, 1 to most_scale.
+    double scale = 1;  ///< What one px of the design is in pixels.
     PixelBox page;
     PixelBox title;
     PixelBox pages;  ///< Which page of the file is seen.
@@ -35,7 +32,9 @@ struct Layout {
     double px(double design_px) const;
 };
 
-Layout layout_of(double width_px, double height_px, double wanted_scale);
+/// At the wanted scale, 1 to 2, as far as the window has room. `larger` times as large as that, the page is larger than
+/// the window where it must be (magnifier.h).
+Layout layout_of(double width_px, double height_px, double wanted_scale, double larger = 1);
 
 /// The same page for the back of the room: title, plan, clock, tree and referee alone, twice as large as
 /// `usual`. Boxes of what is not shown are empty.

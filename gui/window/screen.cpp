@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include "engine/words/say.h"
 
@@ -86,6 +87,12 @@ void Screen::load_fonts() {
     ImGui_ImplOpenGL3_DestroyFontsTexture();
     ImGui_ImplOpenGL3_NewFrame();  // makes what is missing of the device's objects
     if (!ImGui::GetIO().Fonts->TexID) ImGui_ImplOpenGL3_CreateFontsTexture();
+}
+
+void Screen::show_from(Vec2 corner_px) {
+    ImDrawData& drawn = *ImGui::GetDrawData();
+    drawn.DisplayPos = ImVec2(static_cast<float>(std::round(corner_px.x)), static_cast<float>(std::round(corner_px.y)));
+    drawn.DisplaySize = ImVec2(static_cast<float>(width_px()), static_cast<float>(height_px()));
 }
 
 void Screen::draw(Colour background) const {

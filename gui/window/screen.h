@@ -33,6 +33,8 @@ public:
 
     /// After the fonts changed, before the next frame.
     void load_fonts();
+    /// Of a page that is larger than the window: the part from there on. After each frame of Dear ImGui's.
+    void show_from(Vec2 corner_px);
     /// Draws what Dear ImGui made of the frame, and shows it.
     void show(Colour background);
     /// The same as a picture: red, green, blue, alpha a pixel, the top row first.

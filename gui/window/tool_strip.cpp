@@ -51,11 +51,12 @@ Width width_of(const std::string& words, const Widgets& widgets) {
             std::max(narrowest + widgets.px(22), target)};
 }
 
-Width sum_of(const std::vector<Width>& widths, double gap) {
+/// Of those from `first` to before `end`, each with the gap behind it.
+Width sum_of(const std::vector<Width>& widths, std::size_t first, std::size_t end, double gap) {
     Width sum;
-    for (const Width& width : widths) {
-        sum.wide += width.wide + gap;
-        sum.narrow += width.narrow + gap;
+    for (std::size_t i = first; i < end; ++i) {
+        sum.wide += widths[i].wide + gap;
+        sum.narrow += widths[i].narrow + gap;
     }
     return sum;
 }
@@ -71,33 +72,31 @@ std::string hint_for(const Session& session) {
 
 double ToolStrip::draw_actions(const Session& session, const PixelBox& strip, Widgets& widgets, Commands& commands) {
     const double gap = widgets.px(8);
-    std::vector<Action> actions = actions_for(session);
-    const auto widths_of = [&](const std::vector<Action>& shown) {
-        std::vector<Width> widths;
-        for (const Action action : shown) widths.push_back(width_of(say(row_of(action).name), widgets));
-        return widths;
-    };
+    const std::vector<Action> actions = actions_for(session);
+    std::vector<Width> widths;
+    for (const Action action : actions) widths.push_back(width_of(say(row_of(action).name), widgets));
+
+    // Where not all fit, as many as do, and a button for the next ones.
     PixelBox box = strip;
-    const bool all_fit = sum_of(widths_of(actions), gap).narrow <= strip.width + gap;
-    if (all_fit) more_ = false;
-    if (!all_fit) {
-        const auto half = actions.begin() + static_cast<std::ptrdiff_t>(actions.size() / 2);
-        actions = more_ ? std::vector<Action>(half, actions.end()) : std::vector<Action>(actions.begin(), half);
-        box.width -= widgets.px(72) + gap;
-    }
+    const bool all_fit = sum_of(widths, 0, widths.size(), gap).narrow <= strip.width + gap;
+    if (all_fit || first_ >= actions.size()) first_ = 0;
+    if (!all_fit) box.width -= widgets.px(72) + gap;
+    std::size_t end = first_ + 1;
+    while (end < actions.size() && sum_of(widths, first_, end + 1, gap).narrow <= box.width + gap) ++end;
+
     // Where not all have their words in one line, all give way alike.
-    const std::vector<Width> widths = widths_of(actions);
-    const Width sum = sum_of(widths, gap);
+    const Width sum = sum_of(widths, first_, end, gap);
     const double spare = sum.wide > sum.narrow ? (box.width + gap - sum.narrow) / (sum.wide - sum.narrow) : 1;
     const double wide = std::clamp(spare, 0.0, 1.0);
-    for (std::size_t i = 0; i < actions.size(); ++i) {
+    for (std::size_t i = first_; i < end; ++i) {
         box.width = widths[i].narrow + wide * (widths[i].wide - widths[i].narrow);
         command_button(session, widgets, commands, actions[i], box, {}, tone_of(session, actions[i]));
         box.x += box.width + gap;
     }
     if (all_fit) return box.x;
     box.width = widgets.px(72);
-    if (widgets.button("more", more_ ? say("back") : say("more"), box)) more_ = !more_;
+    const bool last = end == actions.size();
+    if (widgets.button("more", last ? say("back") : say("more"), box)) first_ = last ? 0 : end;
     return box.x + box.width + gap;
 }
 

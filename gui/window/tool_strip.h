@@ -16,7 +16,7 @@ private:
     /// From the left end of the box; gives back where they end.
     double draw_actions(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands);
 
-    bool more_ = false;  // those that had no room are shown instead of the first
+    std::size_t first_ = 0;  // of those that are shown, where not all have room
 };
 
 }  // namespace boughwork

@@ -52,13 +52,14 @@ void TreePanel::follow_hand(const Session& session, const Layout& layout, const 
     const Vec2 pointer = widgets.pointer_px();
     if (touch.began) {
         hand_.come_down(pointer);
+        follows_ = true;
         holding_ = false;
         under_hand_ = pick(session.scene(), to_mm(camera, pointer), finger_reach_px * layout.scale / camera.px_per_mm,
                            session.chosen_branch(), session.trunk_chosen());
         if (!std::holds_alternative<std::monostate>(under_hand_)) commands.push_back(Choose{under_hand_});
         return;
     }
-    if (!touch.held && !touch.ended) return;
+    if (!follows_ || (!touch.held && !touch.ended)) return;
 
     const auto hand_at = [&](Vec2 at_px) {
         const bool on_paper = contains(layout.paper, at_px) || !std::holds_alternative<PickedPiece>(under_hand_);

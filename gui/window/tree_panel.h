@@ -13,8 +13,8 @@ class TreePanel {
 public:
     void draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands);
 
-    /// A second finger came down: the first did not mean what lies under it.
-    void let_be() { under_hand_ = {}; }
+    /// A second finger came down: the first means nothing by itself, until it is lifted.
+    void let_be() { follows_ = false; }
 
 private:
     void follow_hand(const Session& session, const Layout& layout, const Handling& touch, Widgets& widgets,
@@ -22,6 +22,7 @@ private:
 
     Hand hand_;
     Picked under_hand_;     // what was pressed
+    bool follows_ = false;  // the hand that came down last
     bool holding_ = false;  // the session was told to take hold of it
 };
 

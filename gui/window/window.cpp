@@ -11,6 +11,7 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/squared_paper.h"
 #include "gui/window/keys.h"
+#include "gui/window/magnifier.h"
 #include "gui/window/projector_bar.h"
 #include "gui/window/referee_panel.h"
 #include "gui/window/score_panel.h"
@@ -59,12 +60,12 @@ Result<std::unique_ptr<Window>> Window::open(const WindowSettings& settings, Fil
 }
 
 void Window::fit_to_screen() {
-    const double wanted = std::min(wanted_scale_ + 0.25 * session_.quarters_larger(), most_scale);
-    layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted);
-    session_.set_room_for_letters(layout_.scale == wanted && wanted < most_scale);
+    const double larger = session_.projector() ? 1 : 1 + session_.quarters_larger() / 4.0;
+    layout_ = layout_of(screen_.width_px(), screen_.height_px(), wanted_scale_, larger);
     if (session_.projector()) layout_ = projector_layout(layout_);
+    corner_px_ = kept_on_page(corner_px_, layout_.page, seen());
     ImGui::GetIO().DisplaySize =
-        ImVec2(static_cast<float>(screen_.width_px()), static_cast<float>(screen_.height_px()));
+        ImVec2(static_cast<float>(layout_.page.width), static_cast<float>(layout_.page.height));
     session_.set_view(paper_within(layout_.paper, layout_.scale));
     if (layout_.scale == fonts_scale_) return;
     const Result<Done> loaded = fonts_.load(layout_.scale);
@@ -72,6 +73,28 @@ void Window::fit_to_screen() {
     dress(layout_.scale);
     screen_.load_fonts();
     fonts_scale_ = layout_.scale;
+}
+
+PixelBox Window::seen() const {
+    return {corner_px_.x, corner_px_.y, static_cast<double>(screen_.width_px()),
+            static_cast<double>(screen_.height_px())};
+}
+
+bool Window::is_magnified() const { return layout_.page.width > seen().width || layout_.page.height > seen().height; }
+
+void Window::choose_what_is_seen() {
+    if (const std::optional<Vec2> pointer = input_->hovers_at())
+        corner_px_ = following_pointer(*pointer, layout_.page, seen());
+    if (const auto& moved = input_->two_fingers(); moved && !session_.held())
+        corner_px_ = kept_on_page(corner_px_ - moved->moved_px, layout_.page, seen());
+    input_->place_pointer(corner_px_);
+}
+
+void Window::show_what_has_the_keys() {
+    if (!widgets_.keys_in_use()) return;
+    const auto focused = widgets_.places().find(widgets_.focused());
+    if (focused != widgets_.places().end())
+        corner_px_ = bringing_into_view(corner_px_, focused->second, layout_.page, seen());
 }
 
 void Window::frame(const std::vector<SDL_Event>& events, double now_s) {
@@ -94,7 +117,8 @@ void Window::step(double now_s) {
     ImGuiIO& io = ImGui::GetIO();
     io.DeltaTime = static_cast<float>(std::clamp(now_s - last_s_, 0.001, 0.1));
     last_s_ = now_s;
-    input_->take(events_, screen_.pixels_per_point());
+    input_->take(events_, {seen().width, seen().height}, screen_.pixels_per_point());
+    choose_what_is_seen();
     if (io.MouseDown[0]) widgets_.use_keys(false);
     follow_keys();
 
@@ -103,7 +127,9 @@ void Window::step(double now_s) {
     draw_page();
     draw_above_page();
     widgets_.end_frame();
+    show_what_has_the_keys();
     ImGui::Render();
+    screen_.show_from(corner_px_);
     perform_all();
 }
 
@@ -170,11 +196,13 @@ void Window::follow_fingers() {
         else
             tree_panel_.let_be();
     }
-    const std::optional<Pinch>& pinch = input_->pinch();
+    const std::optional<TwoFingers>& moved = input_->two_fingers();
+    if (!moved || session_.held() || is_magnified()) return;
     const bool tree_in_sight = session_.dialog() == Dialog::none && !top_bar_.menu_open() &&
                                (session_.projector() || session_.page() == Page::tree);
-    if (pinch && tree_in_sight && !session_.held() && contains(layout_.paper, pinch->about_px))
-        commands_.push_back(LookFrom{pinch->factor, pinch->about_px});
+    if (!tree_in_sight || !contains(layout_.paper, moved->middle_px)) return;
+    commands_.push_back(Pan{moved->moved_px});
+    commands_.push_back(LookFrom{moved->factor, moved->middle_px});
 }
 
 void Window::follow_key(const KeyPress& press) {

@@ -46,6 +46,8 @@ public:
     const std::map<std::string, PixelBox>& places() const { return widgets_.places(); }
     const Widgets& widgets() const { return widgets_; }
     const Layout& layout() const { return layout_; }
+    /// Where the window's upper left corner lies on the page (magnifier.h).
+    Vec2 corner_px() const { return corner_px_; }
     /// What is seen: red, green, blue, alpha a pixel, the top row first.
     std::vector<std::uint8_t> pixels() const;
     /// The same, as the bytes of a PNG.
@@ -56,6 +58,11 @@ private:
 
     void step(double now_s);
     void fit_to_screen();
+    /// The part of the page that the window shows.
+    PixelBox seen() const;
+    bool is_magnified() const;
+    void choose_what_is_seen();
+    void show_what_has_the_keys();
     void follow_keys();
     void follow_fingers();
     void follow_key(const KeyPress& press);
@@ -74,6 +81,7 @@ private:
     double wanted_scale_;
     bool hidden_;
     Layout layout_;
+    Vec2 corner_px_;  ///< Where the window's upper left corner lies on the page.
     double fonts_scale_ = 0;
     double last_s_ = 0;
 

@@ -21,7 +21,8 @@ inline const std::string example_path = "/fair/fair_example.bough.json";
 class DrivenWindow {
 public:
     explicit DrivenWindow(int width = 1280, int height = 800, double scale = 1,
-                          std::map<std::string, std::string> on_disk = {}) {
+                          std::map<std::string, std::string> on_disk = {})
+        : width_(width), height_(height) {
         files.contents = std::move(on_disk);
         setenv("SDL_VIDEODRIVER", "offscreen", 1);
         auto opened = Window::open({width, height, scale, true, "/kept"}, files);
@@ -74,7 +75,7 @@ public:
     void click(const std::string& label) { click(middle(place(label))); }
     /// A button below the tree, which may be among those that wait behind "more".
     void click_in_strip(const std::string& label) {
-        if (!shows(label)) click("more");
+        for (int i = 0; i < 3 && !shows(label); ++i) click("more");
         click(label);
     }
 
@@ -89,6 +90,7 @@ public:
         at_px_ = to_px;
         SDL_Event event{};
         event.type = SDL_MOUSEMOTION;
+        event.motion.which = mouse_;
         event.motion.x = static_cast<int>(std::lround(to_px.x));
         event.motion.y = static_cast<int>(std::lround(to_px.y));
         frame({event});
@@ -116,13 +118,15 @@ public:
         SDL_Event event{};
         event.type = type;
         event.tfinger.fingerId = id;
-        event.tfinger.x = static_cast<float>(at_px.x / window_->layout().page.width);
-        event.tfinger.y = static_cast<float>(at_px.y / window_->layout().page.height);
+        event.tfinger.x = static_cast<float>(at_px.x / width_);
+        event.tfinger.y = static_cast<float>(at_px.y / height_);
         frame({event});
         if (id != 1) return;
-        if (type == SDL_FINGERMOTION) return move(at_px);
-        if (type == SDL_FINGERDOWN) return press(at_px);
-        release();
+        mouse_ = SDL_TOUCH_MOUSEID;
+        move(at_px);
+        if (type == SDL_FINGERDOWN) button(SDL_MOUSEBUTTONDOWN);
+        if (type == SDL_FINGERUP) release();
+        mouse_ = 0;
     }
     void wheel(float notches) {
         SDL_Event event{};
@@ -181,7 +185,7 @@ public:
     std::vector<Colour> colours_in(const PixelBox& box) {
         frames();
         const std::vector<std::uint8_t> pixels = window_->pixels();
-        const auto width = static_cast<std::size_t>(window_->layout().page.width);
+        const auto width = static_cast<std::size_t>(width_);
         std::vector<Colour> colours;
         for (auto y = static_cast<std::size_t>(box.y); y < static_cast<std::size_t>(box.y + box.height); ++y)
             for (auto x = static_cast<std::size_t>(box.x); x < static_cast<std::size_t>(box.x + box.width); ++x) {
@@ -219,6 +223,9 @@ private:
         frame({event});
     }
 
+    int width_;
+    int height_;
+    std::uint32_t mouse_ = 0;  ///< Which one is moved: SDL_TOUCH_MOUSEID follows a finger.
     std::unique_ptr<Window> window_;
     Vec2 at_px_;
     double now_s_ = 0;
