@@ -3,6 +3,7 @@
 // Where numbers stand that find no room in their piece, and the names of branches: near what they
 // name, clear of everything else as far as there is room. In px.
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -31,16 +32,25 @@ public:
     Vec2 least_crowded(const std::vector<Vec2>& places, Vec2 size);
 
 private:
+    /// Squares of the view; what lies outside it stands in those at the edge.
+    struct Squares {
+        int low_x, low_y, high_x, high_y;
+    };
     struct Obstacle {
         Polygon outline;
         Box box;
+        Squares squares;
         double cost_below_label = 0;
         double cost_below_leader = 0;
     };
+    Squares squares_of(const Box& box) const;
+    /// Calls `each(i)` once for each obstacle whose box has a square in common with `box`, until it gives back false.
+    template <class Each>
+    void for_each_near(const Box& box, Each each) const;
     void add(Polygon outline, double cost_below_label, double cost_below_leader);
     /// What it costs that a label and its line lie over others than piece `own`; counted no further
     /// than `enough`.
-    double crowding(const Polygon& label, const std::optional<Segment>& leader, std::optional<std::size_t> own,
+    double crowding(const Box& label, const std::optional<Segment>& leader, std::optional<std::size_t> own,
                     double enough) const;
     /// What it costs that a label stands nearer to another piece than to its own.
     double strangeness(Vec2 at, std::size_t own) const;
@@ -48,6 +58,9 @@ private:
     std::vector<Obstacle> obstacles_;  // the pieces first, in their order
     std::vector<Vec2> middles_;        // of the pieces
     PixelBox view_;
+    int columns_;
+    int rows_;
+    std::vector<std::vector<std::size_t>> in_square_;  // obstacles, row by row: else each label would ask all others
 };
 
 }  // namespace boughwork
