@@ -96,22 +96,16 @@ void EnvelopePanel::follow_hand(const Session& session, const Layout& layout, Pi
     const Camera& camera = session.camera();
     if (touch.began) {
         hand_.come_down(pointer);
-        pulls_ = Pulls::not_yet;
+        pulled_out_ = false;
     }
     if (touch.pressed && !(touch.ended && hand_.moving())) commands.push_back(Choose{PickedPiece{piece}});
     if (!touch.held && !touch.ended) return;
 
     const Vec2 by = hand_.move_to(pointer, layout.scale);
-    if (pulls_ == Pulls::not_yet && hand_.moving()) {
-        const Vec2 pull = pointer - hand_.pressed_at_px();
-        const bool out = std::abs(pull.x) >= std::abs(pull.y) || !contains(layout.envelope, pointer);
-        pulls_ = out ? Pulls::out : Pulls::along;
-        if (out) {
-            taken_ = piece;
-            commands.push_back(Grab{PickedPiece{piece}, to_mm(camera, pointer)});
-        }
-    } else if (pulls_ == Pulls::along && touch.held) {
-        widgets.scroll_by(-by.y);
+    if (touch.held && hand_.moving() && !pulled_out_) {
+        pulled_out_ = true;
+        taken_ = piece;
+        commands.push_back(Grab{PickedPiece{piece}, to_mm(camera, pointer)});
     }
     if (taken_ != piece) return;
     const bool on_paper = contains(layout.paper, pointer);

@@ -21,7 +21,7 @@ private:
                      Widgets& widgets, Commands& commands);
 
     Hand hand_;
-    enum class Pulls { not_yet, out, along } pulls_ = Pulls::not_yet;
+    bool pulled_out_ = false;            // since the hand came down: one pull takes out one piece, once
     std::optional<PieceNumber> taken_;   // its card stays, empty, while it is in the hand
     std::optional<PieceNumber> chosen_;  // the last that was brought into view
 };

@@ -86,8 +86,8 @@ void TablePanel::draw_headings(const Session& session, const TableColumns& colum
         if (column.part == TablePart::by_hand) {
             const double sign = widgets.px(HandFields::sign_px);
             room -= sign + 2 * pad;
-            widgets.write({cell.x + cell.width - sign / 2 - widgets.px(8), middle(cell).y}, say("who"), Face::small, palette::ink,
-                          TextAlign::centre);
+            widgets.write({cell.x + cell.width - sign / 2 - widgets.px(8), middle(cell).y}, say("who"), Face::small,
+                          palette::ink, TextAlign::centre);
         }
         write_in_cell(widgets.lettering().lines(words, Face::small, room, 2).words, column, middle(cell).y, Face::small,
                       palette::ink, widgets);
@@ -114,14 +114,6 @@ void TablePanel::draw_rows(const DataTable& table, TableRowDrawing drawing, cons
         line.height = heights[i];
         drawing.draw(table.rows[i], line);
         line.y += line.height;
-    }
-    // Drawn last, it lies below what can be pressed: a finger pulls the table along.
-    const PixelBox all{start.x, start.y, line.width, std::max(sum, box.height)};
-    const Handling touch = widgets.area("pull the table", all, false);
-    if (touch.began) hand_.come_down(widgets.pointer_px());
-    if (touch.held) {
-        const Vec2 by = hand_.move_to(widgets.pointer_px(), widgets.scale());
-        if (hand_.moving()) widgets.scroll_by(-by.y);
     }
     widgets.end_scroll();
 }

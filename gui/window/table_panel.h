@@ -3,7 +3,6 @@
 // The data table page: every piece in a row, what waits for the pupils' own measuring and answering,
 // the totals, and below them a line plot, the definitions in force and the table as CSV.
 
-#include "gui/window/hand.h"
 #include "gui/window/layout.h"
 #include "gui/window/table_row.h"
 
@@ -26,7 +25,6 @@ private:
     HandFields hand_fields_;
     CellKeys keys_;
     TableFaces faces_{};
-    Hand hand_;  // scrolls by pulling the table
 };
 
 }  // namespace boughwork

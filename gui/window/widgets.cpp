@@ -269,8 +269,30 @@ Vec2 Widgets::begin_scroll(const std::string& label, const PixelBox& box, double
         scroll_by(scroll_by_keys_px_);
         scroll_by_keys_px_ = 0;
     }
+    follow_pull(label, box);
     const ImVec2 start = ImGui::GetCursorScreenPos();
     return {static_cast<double>(start.x), static_cast<double>(start.y)};
+}
+
+void Widgets::follow_pull(const std::string& label, const PixelBox& box) {
+    const double bar_px = ImGui::GetScrollMaxY() > 0 ? static_cast<double>(ImGui::GetStyle().ScrollbarSize) : 0;
+    const Vec2 pointer = pointer_px();
+    const bool upon = ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem);
+    if (ImGui::IsMouseClicked(0) && upon && pointer.x < box.x + box.width - bar_px) {
+        pull_ = Pull{label, {}};
+        pull_->hand.come_down(pointer);
+    }
+    if (!pull_ || pull_->label != label) return;
+    if (!ImGui::IsMouseDown(0)) return pull_.reset();
+    const Vec2 by = pull_->hand.move_to(pointer, scale_);
+    if (!pull_->hand.moving()) return;
+    if (!pull_->along) {
+        const Vec2 pulled = pointer - pull_->hand.pressed_at_px();
+        if (std::abs(pulled.x) >= std::abs(pulled.y) || ImGui::GetScrollMaxY() <= 0) return pull_.reset();
+        pull_->along = true;
+        ImGui::ClearActiveID();  // it was not meant to be pressed
+    }
+    scroll_by(-by.y);
 }
 
 void Widgets::end_scroll() { ImGui::EndChild(); }

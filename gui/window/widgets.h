@@ -11,6 +11,7 @@
 
 #include "gui/session/camera.h"
 #include "gui/window/focus.h"
+#include "gui/window/hand.h"
 #include "gui/window/lettering.h"
 
 namespace boughwork {
@@ -70,10 +71,10 @@ public:
     void begin_clip(const PixelBox& box);
     void end_clip();
 
-    /// What is drawn until end_scroll() lies in a box that scrolls; gives back where its top left is now.
+    /// What is drawn until end_scroll() lies in a box that scrolls; gives back where its top left is now. A hand that
+    /// pulls it up or down moves it and presses nothing.
     Vec2 begin_scroll(const std::string& label, const PixelBox& box, double content_height_px);
     void end_scroll();
-    void scroll_by(double down_px);
     /// The next box that scrolls in the uppermost layer goes down by so much: for keys.
     void scroll_by_keys(double down_px) { scroll_by_keys_px_ = down_px; }
     /// Brings the box into view.
@@ -108,6 +109,8 @@ public:
     double scale() const { return scale_; }
 
 private:
+    void scroll_by(double down_px);
+    void follow_pull(const std::string& label, const PixelBox& box);
     bool takes_keys(const std::string& label, const PixelBox& box);
     /// Around what has the keys; drawn at the frame's end, above its neighbours.
     void ring(const PixelBox& box, double rounding_px);
@@ -123,6 +126,12 @@ private:
     std::string to_be_typed_into_;  // the keys came to it, and it was not in sight yet
     bool keys_in_use_ = false;
     double scroll_by_keys_px_ = 0;
+    struct Pull {
+        std::string label;  ///< Of the box that scrolls.
+        Hand hand;
+        bool along = false;  ///< Up or down, not yet decided before.
+    };
+    std::optional<Pull> pull_;
     struct Ring {
         PixelBox box;
         double rounding_px = 0;
