@@ -25,6 +25,7 @@ struct PieceLook {
     std::size_t marked_corner = 0;       ///< Of the largest angle; index into corners_px.
     std::vector<int> ticks;              ///< On the side after each corner.
     bool cone = false;
+    bool by_ruling = false;   ///< It counts because the teacher says so: a T beside its number.
     bool chosen = false;      ///< A thick outline.
     bool with_keys = false;   ///< A second ring outside it.
     bool pointed_at = false;  ///< A picture card or a finding is about it.
@@ -35,8 +36,8 @@ struct PieceLook {
 /// their numbers.
 PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec2> corners_px);
 
-/// "12"; "15?" of a close call, as its mark may be another one to the protractor.
-std::string number_words(PieceNumber number, const std::optional<TriangleKinds>& kinds);
+/// "12"; "15?" of a close call, as its mark may be another one to the protractor; "12 T" by the teacher's ruling.
+std::string number_words(PieceNumber number, const std::optional<TriangleKinds>& kinds, bool by_ruling = false);
 
 /// A rectangle that the piece's number, with its cross, fills: width and height.
 Vec2 number_size(const PieceLook& look, double scale);

@@ -162,7 +162,7 @@ void BuiltPage::draw_list(const Session& session, const Report& tree, const Pixe
         const bool in_plan = planned.state != PieceState::in_the_envelope;
         widgets.draw(piece_card(piece.shape, as_told(session.scene(), piece, says),
                                 {card.x + widgets.px(6), card.y, widgets.px(104), card.height}, widgets.scale(),
-                                0.6 * widgets.scale()));
+                                0.6 * widgets.scale(), built && built->ruling && built->ruling->counts));
         const double end = card.x + card.width - widgets.px(6);
         widgets.write_within(state_in_words(planned), {plan_x, card.y, tree_x - plan_x, card.height}, TextAlign::left,
                              palette::ink);

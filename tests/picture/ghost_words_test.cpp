@@ -38,6 +38,31 @@ TEST_CASE("a piece in the hand says its side, the angles there from left to righ
     CHECK(words(by_the_leg(true), 1) == Words{"40 mm", "15.5 mm", "side 2: 40 mm", "acute angle · right angle"});
 }
 
+TEST_CASE("all words about a piece in the hand lie on paper, within the view") {
+    const SceneBuilder it = by_the_leg();
+    Camera camera = usual_camera();
+    for (const Vec2 centre : {Vec2{200, 300}, Vec2{200, 640}, Vec2{200, 160}, Vec2{480, 300}}) {
+        camera.centre_mm = centre;  // the piece in the middle, and near three edges of the view
+        const std::vector<Mark> drawn = marks(it, 1, camera);
+        const std::vector<Fill> plates = fills(drawn, palette::paper);
+        CHECK(plates.size() == 3);
+        for (const Fill& plate : plates) {
+            const Box box = bounds(plate.corners);
+            CHECK(box.low.x >= camera.view.x);
+            CHECK(box.low.y >= camera.view.y);
+            CHECK(box.high.x <= camera.view.x + camera.view.width + 1e-9);
+            CHECK(box.high.y <= camera.view.y + camera.view.height + 1e-9);
+        }
+        for (const Text& text : all<Text>(drawn))
+            CHECK(std::any_of(plates.begin(), plates.end(), [&](const Fill& plate) {
+                const Box box = bounds(plate.corners);
+                const double half = 0.4 * 0.5 * text.size * static_cast<double>(text.words.size());
+                return text.at.x - half >= box.low.x && text.at.x + half <= box.high.x && text.at.y > box.low.y &&
+                       text.at.y < box.high.y;
+            }));
+    }
+}
+
 TEST_CASE("what is kept back is not said of a piece in the hand; its room is") {
     SceneBuilder it = by_the_leg();
     it.challenge().shown.lengths = Shows::after_the_lesson;

@@ -6,6 +6,7 @@
 
 #include "engine/storage/plan_file.h"
 #include "rules/check.h"
+#include "rules/rule_words.h"
 #include "tests/session/fair_table.h"
 
 using namespace boughwork;
@@ -257,4 +258,19 @@ TEST_CASE("Escape drops what is held, and then what is chosen") {
     CHECK(table.session.chosen_piece() == PieceNumber{1});
     table.press(Action::choose_nothing);
     CHECK_FALSE(table.session.chosen_piece());
+}
+
+TEST_CASE("The tour begins with the first rule each time, and goes round") {
+    FairTable table;
+    for (int time = 0; time < 2; ++time) {
+        table.press(Action::tour);
+        CHECK(table.session.dialog() == Dialog::tour);
+        CHECK(table.session.tour_stop() == 0);
+        table.press(Action::next_stop);
+        CHECK(table.session.tour_stop() == 1);
+        table.press(Action::stop_before);
+        table.press(Action::stop_before);
+        CHECK(table.session.tour_stop() == rules_in_order().size() - 1);
+        table.session.perform(CloseDialog{});
+    }
 }

@@ -86,6 +86,12 @@ TEST_CASE("A table that was saved brings nothing new, whatever is written in it"
     const TakenIn note = it.read(csv);
     REQUIRE(note.edits.size() == 1);
     CHECK(std::get<SetNote>(note.edits[0]).note == "mine");
+
+    // A note of a person's own that is longer than the table's, and ends otherwise, is theirs from end to end.
+    const std::string longer = "this one was cut twice since the first was torn, by the window";
+    const TakenIn own = it.read("number,note\n2,\"" + longer + "\"\n");
+    REQUIRE(own.edits.size() == 1);
+    CHECK(std::get<SetNote>(own.edits[0]).note == longer);
 }
 
 TEST_CASE("Three sides under a number that is not there make a piece, which gets the next number") {
