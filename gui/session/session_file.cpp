@@ -16,6 +16,7 @@ void Session::begin_again() {
     held_.reset();
     preview_.reset();
     chosen_ = {};
+    gathered_.clear();
     lens_ = false;
     clock_.stop();
     pointed_line_.reset();

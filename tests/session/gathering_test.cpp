@@ -68,6 +68,16 @@ TEST_CASE("a piece that is not gathered moves alone, and the gathered ones stay 
     CHECK(row.session.gathered().empty());
 }
 
+TEST_CASE("another file begins with nothing gathered") {
+    Row row;
+    row.choose(1);
+    row.press(Action::gather);
+    row.session.perform(SaveFile{"/fair/a.bough.json"});
+    row.session.perform(OpenFile{"/fair/a.bough.json"});
+    CHECK(row.hung(1));
+    CHECK(row.session.gathered().empty());
+}
+
 TEST_CASE("the whole row is gathered by one press, and let go by another") {
     Row row;
     row.choose(2);
