@@ -74,7 +74,7 @@ Layout projector_layout(const Layout& usual) {
     layout.clock = {layout.commands.x - between - clock_width, top, clock_width, bar_height};
     layout.title = {margin, top, layout.clock.x - between - margin, bar_height};
 
-    const double referee_height = layout.px(84);
+    const double referee_height = layout.px(104);  // two buttons, one below the other
     layout.referee = {margin, layout.page.height - margin - referee_height, width, referee_height};
     const double tree_top = top + bar_height + between;
     layout.paper = {margin, tree_top, width, layout.referee.y - between - tree_top};

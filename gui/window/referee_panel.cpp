@@ -59,8 +59,29 @@ void write_sentence(const PixelBox& box, const std::string& words, Widgets& widg
     }
 }
 
+/// For the back of the room, where the sentence needs the width: one below the other.
+double draw_projector_buttons(const Session& session, const PixelBox& box, const std::string& next, Widgets& widgets,
+                              Commands& commands) {
+    const std::string show = session.lens() ? say("hide") : say("show");
+    const double height = widgets.px(palette::target_px);
+    const double gap = widgets.px(6);
+    const auto width_of = [&](const std::string& words) { return widgets.lettering().width_px(words, Face::body); };
+    PixelBox button{0, box.y + (box.height - 2 * height - gap) / 2,
+                    std::max(width_of(show), width_of(next)) + widgets.px(36), height};
+    button.x = box.x + box.width - widgets.px(12) - button.width;
+    command_button(session, widgets, commands, Action::show_finding, button, show);
+    button.y += height + gap;
+    command_button(session, widgets, commands, Action::next_finding, button, next);
+    return button.x;
+}
+
 /// From the right end to the left; gives back where the room for the sentence ends.
 double draw_buttons(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
+    const std::string which = std::to_string(session.finding_index() + 1);
+    const std::string count = std::to_string(session.report().findings.size());
+    const std::string next = say("next {0} of {1}", {which, count});
+    if (session.projector()) return draw_projector_buttons(session, box, next, widgets, commands);
+
     const double gap = widgets.px(8);
     PixelBox button{box.x + box.width - widgets.px(16), box.y + (box.height - widgets.px(palette::target_px)) / 2, 0,
                     widgets.px(palette::target_px)};
@@ -71,10 +92,8 @@ double draw_buttons(const Session& session, const PixelBox& box, Widgets& widget
         command_button(session, widgets, commands, action, button, words, tone);
         button.x -= gap;
     };
-    const std::string which = std::to_string(session.finding_index() + 1);
-    const std::string count = std::to_string(session.report().findings.size());
-    place(Action::next_finding, say("next {0} of {1}", {which, count}), Tone::quiet);
-    if (const Remedy* remedy = session.finding_remedy(); remedy && !session.projector())
+    place(Action::next_finding, next, Tone::quiet);
+    if (const Remedy* remedy = session.finding_remedy())
         place(Action::fix_finding, fix_words(*session.finding(), *remedy), Tone::strong);
     place(Action::show_finding, session.lens() ? say("hide") : say("show"), Tone::quiet);
     return button.x;
