@@ -4,6 +4,7 @@
 #include <imgui.h>
 
 #include <cfloat>
+#include <cstring>
 
 namespace boughwork {
 namespace {
@@ -23,6 +24,23 @@ std::size_t letters_that_fit(const Fonts::Loaded& loaded, const std::string& wor
         fit = end;
     }
     return fit - from;
+}
+
+/// A blank between a number and its unit, where no line is to end.
+bool parts_a_length(const std::string& words, std::size_t blank) {
+    if (blank == 0 || words[blank - 1] < '0' || words[blank - 1] > '9') return false;
+    const auto follows = [&](const char* unit) { return words.compare(blank + 1, std::strlen(unit), unit) == 0; };
+    return follows("mm") || follows("cm") || follows("inch") || follows("pulgada");
+}
+
+/// The last blank up to there at which a line may end, but for the one at `from` and before; none: npos.
+std::size_t last_blank(const std::string& words, std::size_t from, std::size_t to) {
+    const std::size_t last = words.rfind(' ', to);
+    if (last == std::string::npos || last <= from) return std::string::npos;
+    std::size_t blank = last;
+    while (blank != std::string::npos && blank > from && parts_a_length(words, blank))
+        blank = words.rfind(' ', blank - 1);
+    return blank == std::string::npos || blank <= from ? last : blank;
 }
 
 }  // namespace
@@ -54,9 +72,9 @@ Lines Lettering::lines(const std::string& words, Face face, double width, std::s
         std::size_t count = letters_that_fit(loaded, words, at, width);
         if (const std::size_t end = words.find('\n', at); end < at + count) {
             count = end - at;
-        } else if (at + count < words.size() && words[at + count] != ' ') {
-            const std::size_t blank = words.rfind(' ', at + count);
-            if (blank != std::string::npos && blank > at) count = blank - at;
+        } else if (at + count < words.size()) {
+            const std::size_t blank = last_blank(words, at, at + count);
+            if (blank != std::string::npos) count = blank - at;
         }
         lines.words.push_back(words.substr(at, count));
         at += count;

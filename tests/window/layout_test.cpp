@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <vector>
 
+#include "tests/window/driven_window.h"
+
 using namespace boughwork;
 
 namespace {
@@ -44,4 +46,19 @@ TEST_CASE("the scale is what was asked for, unless the window is too small for i
     CHECK(layout_of(1024, 700, 2).scale == 1);
     CHECK(layout_of(800, 600, 2).scale == 1);
     CHECK(layout_of(9000, 9000, 3).scale == 2);
+}
+
+TEST_CASE("no line ends between a number and its unit, unless there is no other place") {
+    DrivenWindow it;
+    const Lettering& lettering = it.window().widgets().lettering();
+    const std::string words = "Piece 4 and piece 5 lie over each other by 3.8 mm; move one of them 12 cm away.";
+    for (double width = lettering.width_px("other by 3.8 mm;", Face::body); width < 900; width += 5)
+        for (const std::string& line : lettering.lines(words, Face::body, width, 20).words) {
+            INFO(width << ": " << line);
+            CHECK(line.rfind("mm", 0) != 0);
+            CHECK(line.rfind("cm", 0) != 0);
+            CHECK(lettering.width_px(line, Face::body) <= width);
+        }
+    const double narrow = lettering.width_px("10 c", Face::body);
+    CHECK(lettering.lines("10 cm", Face::body, narrow, 2).words == std::vector<std::string>{"10", "cm"});
 }
