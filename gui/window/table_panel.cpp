@@ -85,9 +85,11 @@ void TablePanel::draw_headings(const Session& session, const TableColumns& colum
         double room = cell.width - pad;
         if (column.part == TablePart::by_hand) {
             const double sign = widgets.px(HandFields::sign_px);
-            room -= sign + 2 * pad;
-            widgets.write({cell.x + cell.width - sign / 2 - widgets.px(8), middle(cell).y}, say("who"), Face::small,
-                          palette::ink, TextAlign::centre);
+            const std::string who = say("who");
+            const double half = widgets.lettering().width_px(who, Face::small) / 2;
+            const double who_x = cell.x + cell.width - sign / 2 - widgets.px(8);
+            room = who_x - half - 2 * pad - cell.x;  // so that the two are not read as one
+            widgets.write({who_x, middle(cell).y}, who, Face::small, palette::ink, TextAlign::centre);
         }
         write_in_cell(widgets.lettering().lines(words, Face::small, room, 2).words, column, middle(cell).y, Face::small,
                       palette::ink, widgets);

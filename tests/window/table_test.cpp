@@ -53,6 +53,20 @@ std::vector<int> seen_order(DrivenWindow& it) {
     return order;
 }
 
+/// "who" is not read as one with the heading before it.
+void heading_of_signs_stands_alone(DrivenWindow& it) {
+    const std::vector<Written>& written = it.window().widgets().lettering().written();
+    const auto who =
+        std::find_if(written.begin(), written.end(), [](const Written& w) { return w.words == say("who"); });
+    REQUIRE(who != written.end());
+    for (const Written& other : written) {
+        const bool beside = other.box.y < who->box.y + who->box.height && who->box.y < other.box.y + other.box.height;
+        if (!beside || other.box.x >= who->box.x) continue;
+        INFO(other.words);
+        CHECK(other.box.x + other.box.width + it.window().widgets().px(8) <= who->box.x);
+    }
+}
+
 }  // namespace
 
 TEST_CASE("the data table is one press or one key away, with every piece, and so is the way back") {
@@ -329,6 +343,7 @@ TEST_CASE("the table is legible at every size, in both languages, told and kept 
             it.key(SDLK_2);
             it.save_picture("table_kept_back_" + std::to_string(width) + end);
             CHECK(it.window().widgets().shortened().empty());
+            heading_of_signs_stands_alone(it);
             for (const auto& [label, box] : it.window().places()) {
                 if (label.rfind("piece ", 0) != 0) continue;
                 INFO(label);
