@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "rules/measure.h"
+#include "rules/told.h"
 
 namespace boughwork {
 namespace {
@@ -15,8 +16,10 @@ bool starts_with(const std::string& words, const std::string& start) {
     return words.compare(0, start.size(), start) == 0;
 }
 
+/// As far as the kind is told: what pupils are to find out is not pointed at.
 bool is_of_kind(const Session& session, const PieceReport& piece, Kind kind) {
     return piece.measures.kinds &&
+           is_told(session.scene(), Mathematics::kinds, *find_piece(session.scene(), piece.number)) &&
            is_of_kind(*piece.measures.kinds, kind, session.scene().challenge.equilateral_is_isosceles);
 }
 
