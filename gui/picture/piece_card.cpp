@@ -25,9 +25,8 @@ std::vector<Vec2> corners_within(const Shape& shape, const PixelBox& box, double
 }
 
 std::vector<Mark> piece_drawn(const Shape& shape, const PieceReport& report, std::vector<Vec2> corners_px,
-                              const PixelBox& box, double scale, bool by_ruling) {
+                              const PixelBox& box, double scale) {
     PieceLook look = look_of(shape, report, std::move(corners_px));
-    look.by_ruling = by_ruling;
     const Fitted fit = fitted(look, scale);
     look.mark_size = fit.mark_size;
     std::vector<Mark> marks;
@@ -41,9 +40,9 @@ std::vector<Mark> piece_drawn(const Shape& shape, const PieceReport& report, std
 }
 
 std::vector<Mark> piece_card(const Shape& shape, const PieceReport& report, const PixelBox& box, double scale,
-                             double no_larger_px_per_mm, bool by_ruling) {
+                             double no_larger_px_per_mm) {
     const double margin = 8 * scale;  // for ticks, which cross their side
-    return piece_drawn(shape, report, corners_within(shape, box, margin, no_larger_px_per_mm), box, scale, by_ruling);
+    return piece_drawn(shape, report, corners_within(shape, box, margin, no_larger_px_per_mm), box, scale);
 }
 
 }  // namespace boughwork

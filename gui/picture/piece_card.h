@@ -19,12 +19,11 @@ std::vector<Vec2> corners_within(const Shape& shape, const PixelBox& box, double
 /// A piece with these corners, its marks and its number, if it has one; a number that has no room in it stands
 /// within the box.
 std::vector<Mark> piece_drawn(const Shape& shape, const PieceReport& report, std::vector<Vec2> corners_px,
-                              const PixelBox& box, double scale, bool by_ruling = false);
+                              const PixelBox& box, double scale);
 
 /// Unturned, with its marks and its number, as large as the box allows but no larger than
-/// `no_larger_px_per_mm` (the same for all cards, so that pieces can be compared). `by_ruling`: it counts by the
-/// teacher's word.
+/// `no_larger_px_per_mm` (the same for all cards, so that pieces can be compared).
 std::vector<Mark> piece_card(const Shape& shape, const PieceReport& report, const PixelBox& box, double scale,
-                             double no_larger_px_per_mm = 1e9, bool by_ruling = false);
+                             double no_larger_px_per_mm = 1e9);
 
 }  // namespace boughwork

@@ -237,7 +237,7 @@ std::string number_words(PieceNumber number, const std::optional<TriangleKinds>&
 
 Vec2 number_size(const PieceLook& look, double scale) {
     const double size = palette::number_px * scale;
-    const double digits = static_cast<double>(number_words(look.number, look.kinds, look.by_ruling).size());
+    const double digits = static_cast<double>(number_words(look.number, look.kinds).size());
     const double cross = does_not_count(look.standing) ? (palette::cross_px + 4) * scale : 0;
     return {digits * palette::digit_width * size + cross, palette::capital_height * size};
 }
@@ -298,11 +298,8 @@ void draw_plate(std::vector<Mark>& marks, const PieceLook& look, const LabelPlac
 void draw_number(std::vector<Mark>& marks, const PieceLook& look, Vec2 at, double scale) {
     const double half_width = 0.5 * number_size(look, scale).x;
     const double size = palette::number_px * scale;
-    marks.push_back(Text{{at.x - half_width, at.y},
-                         number_words(look.number, look.kinds, look.by_ruling),
-                         size,
-                         palette::ink,
-                         TextAlign::left});
+    marks.push_back(
+        Text{{at.x - half_width, at.y}, number_words(look.number, look.kinds), size, palette::ink, TextAlign::left});
     if (!does_not_count(look.standing)) return;
     const double half = 0.5 * palette::cross_px * scale;
     const Vec2 middle{at.x + half_width - half, at.y};

@@ -25,7 +25,6 @@ struct PieceLook {
     std::size_t marked_corner = 0;       ///< Of the largest angle; index into corners_px.
     std::vector<int> ticks;              ///< On the side after each corner.
     bool cone = false;
-    bool by_ruling = false;   ///< It counts because the teacher says so: a T beside its number.
     bool chosen = false;      ///< A thick outline.
     bool with_keys = false;   ///< A second ring outside it.
     bool pointed_at = false;  ///< A picture card or a finding is about it.

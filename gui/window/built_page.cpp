@@ -6,6 +6,7 @@
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_card.h"
+#include "gui/picture/piece_marks.h"
 #include "gui/picture/rule_picture.h"
 #include "gui/picture/told_report.h"
 #include "gui/window/card_pictures.h"
@@ -160,9 +161,14 @@ void BuiltPage::draw_list(const Session& session, const Report& tree, const Pixe
         const PieceReport& planned = *find_piece(session.report(), says.number);
         const Built* built = find_built(session.plan(), says.number);
         const bool in_plan = planned.state != PieceState::in_the_envelope;
-        widgets.draw(piece_card(piece.shape, as_told(session.scene(), piece, says),
-                                {card.x + widgets.px(6), card.y, widgets.px(104), card.height}, widgets.scale(),
-                                0.6 * widgets.scale(), built && built->ruling && built->ruling->counts));
+        // The number stands before the piece: beside it, it would hang into the next row.
+        PieceReport seen = as_told(session.scene(), piece, says);
+        widgets.write({card.x + widgets.px(22), card.y + card.height / 2},
+                      number_words(seen.number, seen.measures.kinds, built && built->ruling && built->ruling->counts),
+                      Face::body, palette::ink, TextAlign::centre);
+        seen.number = {};
+        widgets.draw(piece_card(piece.shape, seen, {card.x + widgets.px(44), card.y, widgets.px(78), card.height},
+                                widgets.scale(), 0.6 * widgets.scale()));
         const double end = card.x + card.width - widgets.px(6);
         widgets.write_within(state_in_words(planned), {plan_x, card.y, tree_x - plan_x, card.height}, TextAlign::left,
                              palette::ink);

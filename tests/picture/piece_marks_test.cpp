@@ -139,16 +139,9 @@ TEST_CASE("A close call has a question mark behind its number, with room for it"
     CHECK(number_size(look(near, report_on(near)), 1).x > number_size(look(plain, report_on(plain)), 1).x);
 }
 
-TEST_CASE("A piece that counts by the teacher's ruling has a T beside its number, with room for it") {
-    const Piece piece = triangle(12, 95, 80, 50);
-    PieceLook plain = look(piece, report_on(piece));
-    plain.kinds.reset();
-    PieceLook ruled = plain;
-    ruled.by_ruling = true;
-    std::vector<Mark> number;
-    draw_number(number, ruled, {0, 0}, 1);
-    CHECK(all<Text>(number).at(0).words == "12 T");
-    CHECK(number_size(ruled, 1).x > number_size(plain, 1).x);
+TEST_CASE("A piece that counts by the teacher's ruling has a T beside its number") {
+    CHECK(number_words({12}, std::nullopt, true) == "12 T");
+    CHECK(number_words({12}, std::nullopt) == "12");
 }
 
 TEST_CASE("A piece that does not count has no fill, a double outline and a cross beside its number") {
