@@ -2,6 +2,7 @@
 #include "rules/told.h"
 
 #include <algorithm>
+#include <string>
 
 #include "engine/geometry/shape.h"
 
@@ -50,6 +51,14 @@ bool is_told(const Scene& scene, Mathematics what, const Plan& plan) {
     return setting(scene.challenge.shown, what) == Shows::always ||
            std::all_of(plan.hung.begin(), plan.hung.end(),
                        [&](const Hung& hung) { return is_told(scene, what, *find_piece(scene, hung.piece)); });
+}
+
+bool is_told(const Scene& scene, const ChallengeLine& line, const Plan& plan) {
+    const std::vector<Criterion>& criteria = scene.challenge.criteria;
+    for (std::size_t i = 0; i < criteria.size(); ++i)
+        if (line.about == "criteria/" + std::to_string(i) && !std::holds_alternative<NoTwoAlike>(criteria[i].asks))
+            return is_told(scene, Mathematics::kinds, plan);
+    return true;
 }
 
 }  // namespace boughwork

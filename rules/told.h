@@ -4,7 +4,7 @@
 // answered or until the lesson is over (Challenge::shown). Whatever shows a kind, a length, a sum or
 // points asks here first.
 
-#include "engine/scene.h"
+#include "rules/report.h"
 
 namespace boughwork {
 
@@ -20,5 +20,8 @@ bool is_told(const Scene& scene, Mathematics what, const Piece& piece);
 
 /// Of the whole plan, as of a total: of every piece that hangs in it.
 bool is_told(const Scene& scene, Mathematics what, const Plan& plan);
+
+/// Whether a line of the challenge is met, and how many count for it: what counts kinds is told with them.
+bool is_told(const Scene& scene, const ChallengeLine& line, const Plan& plan);
 
 }  // namespace boughwork

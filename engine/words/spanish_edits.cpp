@@ -11,7 +11,7 @@ Chapter spanish_edits() {
         {"throw {0} away", "tirar {0}"},
         {"write on {0}", "escribir en {0}"},
         {"hang {0}", "colgar {0}"},
-        {"take {0} down", "bajar {0}"},
+        {"take {0} down", "descolgar {0}"},
         {"move {0}", "mover {0}"},
         {"add a branch", "añadir una rama"},
         {"take branch {0} off", "quitar la rama {0}"},
@@ -30,7 +30,7 @@ Chapter spanish_edits() {
         {"judge {0}", "juzgar {0}"},
         {"forget the judgement of {0}", "olvidar el juicio sobre {0}"},
         {"set the clock", "poner el reloj"},
-        {"Bell {0}", "Campana {0}"},
+        {"Bell {0}", "Toque {0}"},
         {"New tree", "Árbol nuevo"},
 
         {"The plan stays as it was.", "El plan se queda como estaba."},
@@ -99,8 +99,8 @@ Chapter spanish_edits() {
         {"Write a smaller one.", "Escribe un número menor."},
         {"One of the criteria asks for no such number.", "Uno de los criterios pide un número que no puede ser."},
         {"Write another number.", "Escribe otro número."},
-        {"A bonus rewards what is not there.", "Un premio premia algo que no está."},
-        {"Take the bonus out first.", "Quita antes el premio."},
+        {"A bonus rewards what is not there.", "Hay puntos extra por algo que no está."},
+        {"Take the bonus out first.", "Quita antes los puntos extra."},
         {"That is too many points.", "Son demasiados puntos."},
         {"Write a smaller number.", "Escribe un número más pequeño."},
 

@@ -99,7 +99,7 @@ Chapter spanish_files() {
         {"a step must be from 0.001 mm to 1000000 mm.", "un paso tiene que ser de 0.001 mm a 1000000 mm."},
         {"there is no criterion {0}.", "no hay criterio {0}."},
         {"Criteria are counted from 0; name one that is there, or take the bonus out.",
-         "Los criterios se cuentan desde 0; nombra uno que exista o quita el premio."},
+         "Los criterios se cuentan desde 0; nombra uno que exista o quita los puntos extra."},
         {"the name {0} stands twice.", "el nombre {0} está dos veces."},
         {"Give one of the two another name.", "Dale otro nombre a uno de los dos."},
         {"two pieces have the number {0}.", "dos piezas tienen el número {0}."},

@@ -100,11 +100,11 @@ Chapter spanish_referee() {
         {"Piece {0} touches {1}", "La pieza {0} toca {1}"},
         {"Piece {0} touches {1} along a side", "La pieza {0} toca {1} a lo largo de un lado"},
         {"Piece {0} touches {1} by a corner", "La pieza {0} toca {1} con un vértice"},
-        {"{0}; it must be more than {1} away.", "{0}; tiene que haber más de {1}."},
+        {"{0}; it must be more than {1} away.", "{0}; hace falta más de {1} de separación."},
         {"{0}; it must be more than {1} away, unless corner meets corner.",
-         "{0}; tiene que haber más de {1}, salvo vértice con vértice."},
+         "{0}; hace falta más de {1} de separación, salvo vértice con vértice."},
         {"{0}; it must be more than {1} away, only corners may touch.",
-         "{0}; tiene que haber más de {1}, solo pueden tocarse los vértices."},
+         "{0}; hace falta más de {1} de separación; solo pueden tocarse los vértices."},
         {"Piece {0} lies {1} over branch {2}, which it hangs from; it may only touch it.",
          "La pieza {0} se monta {1} sobre la rama {2}, de la que cuelga; solo puede tocarla."},
         {"Piece {0} and piece {1} lie over each other by {2}; pieces may not overlap.",
@@ -130,12 +130,12 @@ Chapter spanish_referee() {
 
         {"turned", "girada"},
         {"{0}, turned", "{0}, girada"},
-        {"If {0} comes down, the tangle is gone.", "Si bajas {0}, el enredo desaparece."},
-        {"If {0} come down, the tangle is gone.", "Si bajas {0}, el enredo desaparece."},
-        {"If {0} comes down, {1} can count.", "Si bajas {0}, {1} puede contar."},
-        {"If {0} come down, {1} can count.", "Si bajas {0}, {1} puede contar."},
-        {"If {0} comes down, the other {1} can count.", "Si bajas {0}, las otras {1} pueden contar."},
-        {"If {0} come down, the other {1} can count.", "Si bajas {0}, las otras {1} pueden contar."},
+        {"If {0} comes down, the tangle is gone.", "Si descuelgas {0}, el enredo desaparece."},
+        {"If {0} come down, the tangle is gone.", "Si descuelgas {0}, el enredo desaparece."},
+        {"If {0} comes down, {1} can count.", "Si descuelgas {0}, {1} puede contar."},
+        {"If {0} come down, {1} can count.", "Si descuelgas {0}, {1} puede contar."},
+        {"If {0} comes down, the other {1} can count.", "Si descuelgas {0}, las otras {1} pueden contar."},
+        {"If {0} come down, the other {1} can count.", "Si descuelgas {0}, las otras {1} pueden contar."},
     };
 }
 

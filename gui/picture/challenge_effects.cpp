@@ -178,9 +178,10 @@ Effect effect_of(Setting setting, const Judged& now) {
 }
 
 Effect effect_of_criterion(std::size_t index, const Judged& now) {
-    const bool of_kinds = !std::holds_alternative<NoTwoAlike>(now.scene.challenge.criteria[index].asks);
-    if (of_kinds && !is_told(now.scene, Mathematics::kinds, now.plan)) return kept_back();
-    return line_or(now.report, "criteria/" + std::to_string(index), {});
+    const std::string about = "criteria/" + std::to_string(index);
+    const ChallengeLine* line = line_about(now.report, about);
+    if (line && !is_told(now.scene, *line, now.plan)) return kept_back();
+    return line_or(now.report, about, {});
 }
 
 Effect effect_of_bonus(std::size_t index, const Judged& now) {

@@ -35,15 +35,16 @@ std::int64_t coarser(std::int64_t grain, Unit unit) {
 LinePlot line_plot(const std::vector<std::int64_t>& lengths, const Challenge& challenge, std::size_t most_places) {
     LinePlot plot;
     if (lengths.empty()) return plot;
-    const auto [least, most] = std::minmax_element(lengths.begin(), lengths.end());
+    const std::int64_t least = *std::min_element(lengths.begin(), lengths.end());
+    const std::int64_t most = *std::max_element(lengths.begin(), lengths.end());
     const auto places = [&] {
-        return static_cast<std::size_t>(nearest_place(*most, plot.grain_in_steps) -
-                                        nearest_place(*least, plot.grain_in_steps)) +
+        return static_cast<std::size_t>(nearest_place(most, plot.grain_in_steps) -
+                                        nearest_place(least, plot.grain_in_steps)) +
                1;
     };
     while (places() > std::max<std::size_t>(most_places, 2))
         plot.grain_in_steps = coarser(plot.grain_in_steps, challenge.step.unit);
-    plot.first = nearest_place(*least, plot.grain_in_steps);
+    plot.first = nearest_place(least, plot.grain_in_steps);
     plot.how_many.assign(places(), 0);
     for (const std::int64_t length : lengths)
         ++plot.how_many[static_cast<std::size_t>(nearest_place(length, plot.grain_in_steps) - plot.first)];

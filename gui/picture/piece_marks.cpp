@@ -6,6 +6,7 @@
 #include <string>
 
 #include "engine/geometry/shape.h"
+#include "engine/words/say.h"
 #include "gui/picture/outline.h"
 #include "gui/picture/palette.h"
 
@@ -232,7 +233,8 @@ PieceLook look_of(const Shape& shape, const PieceReport& report, std::vector<Vec
 }
 
 std::string number_words(PieceNumber number, const std::optional<TriangleKinds>& kinds, bool by_ruling) {
-    return std::to_string(number.value) + (kinds && kinds->close_call ? "?" : "") + (by_ruling ? " T" : "");
+    const std::string words = std::to_string(number.value) + (kinds && kinds->close_call ? "?" : "");
+    return by_ruling ? say("{0} T", {words}) : words;
 }
 
 Vec2 number_size(const PieceLook& look, double scale) {

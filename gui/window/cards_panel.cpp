@@ -82,7 +82,7 @@ bool draw_arrow(const std::string& label, const PixelBox& box, bool possible, bo
 }  // namespace
 
 void CardsPanel::draw(const Session& session, const Layout& layout, Widgets& widgets, Commands& commands) {
-    const std::vector<PictureCard> cards = picture_cards(session.scene().challenge, session.report());
+    const std::vector<PictureCard> cards = picture_cards(session.scene(), session.report());
     const double gap = widgets.px(7);
     const double least_width = widgets.px(164);
     const double usual_width = widgets.px(240);

@@ -144,11 +144,12 @@ void draw_hanging(const SectionTools& tools) {
                                         {Neighbours::sides, "sides", phrase("any touch")}},
         wanted.neighbours);
     tools.setting(Setting::at_fault);
-    form.choose("at fault",
-                std::vector<Option<AtFault>>{{AtFault::both, "both", phrase("both")},
-                                             {AtFault::higher_number, "higher number", phrase("the higher number")},
-                                             {AtFault::fewest_points, "fewest points", phrase("the fewest points")}},
-                wanted.at_fault);
+    form.choose(
+        "at fault",
+        std::vector<Option<AtFault>>{{AtFault::both, "both", phrase("neither counts")},
+                                     {AtFault::higher_number, "higher number", phrase("not the higher number")},
+                                     {AtFault::fewest_points, "fewest points", phrase("not those worth least")}},
+        wanted.at_fault);
     tools.setting(Setting::clearance);
 }
 

@@ -195,7 +195,12 @@ void draw_clock(const Session& session, const PixelBox& box, Widgets& widgets, C
     const std::string stopped = say("{0} (stopped)", {words});
     const double room = box.width - widgets.px(16);
     const bool has_room = !widgets.lettering().lines(stopped, Face::small, room, 2).shortened;
-    widgets.write_within(session.clock_runs() || !has_room ? words : stopped, box, TextAlign::centre, palette::ink);
+    const bool says_so = !session.clock_runs() && has_room;
+    widgets.write_within(says_so ? stopped : words, box, TextAlign::centre, palette::ink);
+    if (session.clock_runs() || says_so) return;
+    for (const double x : {8.0, 15.0})  // two bars: it stands still
+        widgets.sheet({box.x + widgets.px(x), box.y + box.height / 2 - widgets.px(8), widgets.px(4), widgets.px(16)},
+                      palette::ink, 0);
 }
 
 }  // namespace boughwork

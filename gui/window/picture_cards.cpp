@@ -6,6 +6,7 @@
 
 #include "engine/words/say.h"
 #include "gui/window/pointed_pieces.h"
+#include "rules/told.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -80,10 +81,15 @@ struct CriterionCard {
     }
 };
 
-PictureCard card_of(const Challenge& challenge, const ChallengeLine& line, std::size_t index) {
+PictureCard card_of(const Scene& scene, const ChallengeLine& line, std::size_t index) {
+    const Challenge& challenge = scene.challenge;
     PictureCard card{.label = line.about, .name = line.about, .says = line.says, .met = line.met, .line = index};
     if (const auto criterion = criterion_of(line)) {
         std::visit(CriterionCard{line, card}, challenge.criteria[*criterion].asks);
+        if (!is_told(scene, line, current_plan(scene))) {
+            card.met.reset();
+            card.says = say("find out");
+        }
     } else if (const auto branch = branch_of(line)) {
         card.label = "on branch " + *branch;
         card.name = say("on branch {0}", {*branch});
@@ -117,7 +123,8 @@ void make_labels_differ(std::vector<PictureCard>& cards) {
 
 }  // namespace
 
-std::vector<PictureCard> picture_cards(const Challenge& challenge, const Report& report) {
+std::vector<PictureCard> picture_cards(const Scene& scene, const Report& report) {
+    const Challenge& challenge = scene.challenge;
     std::vector<PictureCard> cards;
     cards.push_back(family(report, phrase("whole side"), CardPicture::whole_side,
                            {Rule::runs_past_the_end, Rule::over_a_branch, Rule::not_by_a_whole_side, Rule::cut_off,
@@ -135,8 +142,7 @@ std::vector<PictureCard> picture_cards(const Challenge& challenge, const Report&
         cards.push_back(family(report, phrase("size"), CardPicture::size, {Rule::wrong_size}));
     if (challenge.over_limit == OverLimit::extras_do_not_count && (limits.pieces.most || limits.pieces_per_branch.most))
         cards.push_back(family(report, phrase("not too many"), CardPicture::over_the_limit, {Rule::over_the_limit}));
-    for (std::size_t i = 0; i < report.challenge.size(); ++i)
-        cards.push_back(card_of(challenge, report.challenge[i], i));
+    for (std::size_t i = 0; i < report.challenge.size(); ++i) cards.push_back(card_of(scene, report.challenge[i], i));
     make_labels_differ(cards);
     return cards;
 }

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/challenge.h"
+#include "engine/scene.h"
 #include "rules/report.h"
 
 namespace boughwork {
@@ -40,7 +40,8 @@ struct PictureCard {
     std::optional<std::size_t> finding;  ///< The first finding of the family.
 };
 
-/// Families first, then the lines in the report's order.
-std::vector<PictureCard> picture_cards(const Challenge& challenge, const Report& report);
+/// Families first, then the lines in the report's order. `report` is the verdict on the current plan; of what is kept
+/// back (rules/told.h) a card says only what is asked.
+std::vector<PictureCard> picture_cards(const Scene& scene, const Report& report);
 
 }  // namespace boughwork

@@ -5,6 +5,7 @@
 
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
+#include "rules/told.h"
 #include "rules/wording.h"
 
 namespace boughwork {
@@ -35,9 +36,14 @@ std::string calm_words(const Session& session) {
     if (session.plan().tree.branches.empty())
         return say("The tree has no branch yet. Press \"{0}\" below it.", {say(row_of(Action::add_branch).name)});
     if (session.plan().hung.empty()) return say("Nothing hangs yet. Drag a piece from the envelope to a branch.");
+    const auto told = [&](const ChallengeLine& line) { return is_told(session.scene(), line, session.plan()); };
     const auto unmet = std::find_if(report.challenge.begin(), report.challenge.end(),
-                                    [](const ChallengeLine& line) { return line.met == false; });
-    if (unmet == report.challenge.end()) return say("Every piece that hangs counts, and the challenge is met.");
+                                    [&](const ChallengeLine& line) { return line.met == false && told(line); });
+    const bool all_judged = std::all_of(report.challenge.begin(), report.challenge.end(),
+                                        [&](const ChallengeLine& line) { return line.met && told(line); });
+    if (unmet == report.challenge.end())
+        return all_judged ? say("Every piece that hangs counts, and the challenge is met.")
+                          : say("Every piece that hangs counts, and so far nothing is missing.");
     return say("Every piece that hangs counts. Still to do: {0}.", {unmet->says});
 }
 

@@ -46,7 +46,7 @@ void draw_answers_dialog(const Session& session, const Layout& layout, Widgets& 
         return answer.judgement.judged == AnswerIs::right;
     });
     const DialogCard card = draw_dialog_card(
-        layout, widgets, say("Answers: {0} of {1} are right", {std::to_string(right), std::to_string(given.size())}),
+        layout, widgets, say("Answers: {0} of {1} are correct", {std::to_string(right), std::to_string(given.size())}),
         720, 560);
     if (given.empty()) {
         widgets.write_lines(card.inside, say("Nobody has answered anything yet."), Face::body, palette::quiet_text);

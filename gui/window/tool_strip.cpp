@@ -65,6 +65,8 @@ std::string hint_for(const Session& session) {
     if (!session.word().empty()) return session.word();
     if (session.chosen_piece() || session.chosen_branch()) return "";
     if (session.trunk_chosen()) return say("Drag the round handles of the trunk.");
+    const bool something_waits = session.plan().hung.size() < session.scene().pieces.size();
+    if (session.plan().tree.branches.empty() || session.plan().hung.empty() || !something_waits) return "";
     return say("Drag a piece from the envelope to a branch.");
 }
 

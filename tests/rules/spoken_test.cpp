@@ -41,12 +41,12 @@ SceneBuilder beside(double gap_mm, Neighbours neighbours) {
 TEST_CASE("Findings on two pieces are whole sentences in both languages") {
     CHECK(says(beside(0.8, Neighbours::apart)) ==
           Words{"Piece 7 is 0.8 mm from piece 9; it must be more than 1 mm away.",
-                "Entre la pieza 7 y la pieza 9 hay 0.8 mm; tiene que haber más de 1 mm."});
-    CHECK(
-        says(beside(0, Neighbours::corners)) ==
-        Words{"Piece 7 touches piece 9 along a side; it must be more than 1 mm away, only corners may touch.",
-              "La pieza 7 toca la pieza 9 a lo largo de un lado; tiene que haber más de 1 mm, solo pueden tocarse los "
-              "vértices."});
+                "Entre la pieza 7 y la pieza 9 hay 0.8 mm; hace falta más de 1 mm de separación."});
+    CHECK(says(beside(0, Neighbours::corners)) ==
+          Words{"Piece 7 touches piece 9 along a side; it must be more than 1 mm away, only corners may touch.",
+                "La pieza 7 toca la pieza 9 a lo largo de un lado; hace falta más de 1 mm de separación; solo pueden "
+                "tocarse los "
+                "vértices."});
     SceneBuilder inches = beside(-12.7, Neighbours::sides);
     inches.challenge().units = Unit::in;
     CHECK(says(inches) ==
@@ -73,7 +73,7 @@ TEST_CASE("Findings on one piece are whole sentences in both languages") {
     SceneBuilder trunk = with_level_branch().hang(rectangle(1, 40, 30), under(20.8));
     trunk.tree().trunk = {.x_mm = 0, .height_mm = 500, .base_width_mm = 40, .top_width_mm = 40};
     CHECK(says(trunk) == Words{"Piece 1 is 0.8 mm from the trunk; it must be more than 1 mm away.",
-                               "Entre la pieza 1 y el tronco hay 0.8 mm; tiene que haber más de 1 mm."});
+                               "Entre la pieza 1 y el tronco hay 0.8 mm; hace falta más de 1 mm de separación."});
 
     SceneBuilder low = SceneBuilder().branch("b1", {{0, 104}, {400, 104}});
     low.hang(rectangle(1, 40, 103.2), {.at_mm = {100, 100}});
@@ -88,8 +88,9 @@ TEST_CASE("Findings on one piece are whole sentences in both languages") {
 
 TEST_CASE("Ways out, moves and lines of the challenge are said in both languages") {
     SceneBuilder three = beside(0, Neighbours::apart).hang(rectangle(12, 50, 60), under(200));
-    CHECK(both([&] { return three.check().ways_out.at(0).says; }) ==
-          Words{"If piece 9 comes down, the other 2 can count.", "Si bajas la pieza 9, las otras 2 pueden contar."});
+    CHECK(
+        both([&] { return three.check().ways_out.at(0).says; }) ==
+        Words{"If piece 9 comes down, the other 2 can count.", "Si descuelgas la pieza 9, las otras 2 pueden contar."});
     const SceneBuilder near = beside(0.1, Neighbours::apart);
     CHECK(both([&] {
               const Report report = near.check();
@@ -104,7 +105,7 @@ TEST_CASE("Ways out, moves and lines of the challenge are said in both languages
     };
     CHECK(line(0, &ChallengeLine::asks) == Words{"at least 2 pieces that count", "al menos 2 piezas que cuentan"});
     CHECK(line(0, &ChallengeLine::says) ==
-          Words{"pieces that count: 1; at least 2 needed", "piezas que cuentan: 1; se pide al menos 2"});
+          Words{"pieces that count: 1; at least 2 needed", "piezas que cuentan: 1; pedido: al menos 2"});
     CHECK(line(1, &ChallengeLine::asks) == Words{"at least 2 right triangles", "al menos 2 triángulos rectángulos"});
     CHECK(line(1, &ChallengeLine::says) == Words{"right: 1; 2 needed", "rectángulo: 1; mínimo 2"});
     CHECK(line(2, &ChallengeLine::asks) == Words{"at least 25% isosceles triangles, by number",

@@ -108,15 +108,17 @@ TEST_CASE("every scene gets the report that stands beside it") {
     }
 }
 
-TEST_CASE("for each rule one scene breaks it, and its twin differs by that rule alone") {
+TEST_CASE("for each rule one scene breaks it and nothing else, and its twin breaks nothing") {
     for (const std::string& rule : rule_names) {
         INFO(rule);
         const std::multiset<std::string> kept = broken_rules(report_of(rule_scene(rule, "keeps")));
         std::multiset<std::string> broken = broken_rules(report_of(rule_scene(rule, "breaks")));
-        CHECK(kept.count(rule) == 0);
+        CHECK(kept.empty());
         CHECK(broken.count(rule) == 1);
         broken.erase(rule);
-        CHECK(broken == kept);
+        // What is cut off hangs from what does not hang, and that has a reason of its own.
+        CHECK(broken ==
+              (rule == "cut off" ? std::multiset<std::string>{"runs past the end"} : std::multiset<std::string>{}));
     }
 }
 

@@ -69,14 +69,34 @@ TEST_CASE("inches are typed as fractions") {
 TEST_CASE("there is a card for each family of rules and for each line of the challenge") {
     DrivenWindow it;
     it.open_example();
-    const Challenge& challenge = it.session().scene().challenge;
     const Report& report = it.session().report();
-    const std::vector<PictureCard> cards = picture_cards(challenge, report);
+    const std::vector<PictureCard> cards = picture_cards(it.session().scene(), report);
     CHECK(cards.size() == 5 + report.challenge.size());
     for (const PictureCard& card : cards) {
         INFO(card.label);
         CHECK(it.shows("card " + card.label));
     }
+}
+
+TEST_CASE("while kinds are kept back no card tells how many of a kind there are, nor does the referee") {
+    DrivenWindow it;
+    it.open_example();
+    Challenge challenge = it.session().scene().challenge;
+    challenge.shown.kinds = Shows::after_the_lesson;
+    it.wish(SetChallenge{challenge});
+    int kept_back = 0;
+    for (const PictureCard& card : picture_cards(it.session().scene(), it.session().report())) {
+        if (!card.kind) continue;
+        CHECK_FALSE(card.met);
+        CHECK(card.says == "find out");
+        ++kept_back;
+    }
+    CHECK(kept_back == 3);
+    it.wish(TakeDown{{{1}, {9}}});  // both right triangles
+    CHECK(referee_words(it.session()).find("right") == std::string::npos);
+    challenge.shown.kinds = Shows::always;
+    it.wish(SetChallenge{challenge});
+    CHECK(referee_words(it.session()).find("right") != std::string::npos);
 }
 
 TEST_CASE("a card of a line shows which pieces it is about, until it is pressed again") {
@@ -117,7 +137,7 @@ TEST_CASE("a card of a family leads to its first finding, and counts the pieces 
     // Piece 4 into the air, piece 5 onto the ground.
     it.wish(Hang{{4}, {.at_mm = {-300, 250}}});
     it.wish(Hang{{5}, {.at_mm = {150, 60}}});
-    const std::vector<PictureCard> cards = picture_cards(it.session().scene().challenge, it.session().report());
+    const std::vector<PictureCard> cards = picture_cards(it.session().scene(), it.session().report());
     CHECK(cards[0].label == "whole side");
     CHECK(cards[0].met == false);
     CHECK(cards[0].says == "8 of 10");

@@ -104,7 +104,7 @@ TEST_CASE("story: a teacher prepares a challenge, sees that it can be met, and s
         INFO(line.asks);
         CHECK(line.met != false);
     }
-    CHECK(reads(it, say("Every piece that hangs counts, and the challenge is met.")));
+    CHECK(reads(it, say("Every piece that hangs counts, and so far nothing is missing.")));
     keep_picture(it, size, "preparation_4_met");
 
     // One piece less, and the share is not reached any more: the card and the referee say so.
