@@ -5,6 +5,7 @@
 #include <string>
 
 #include "engine/geometry/shape.h"
+#include "rules/hand_measured.h"
 
 namespace boughwork {
 namespace {
@@ -19,12 +20,14 @@ Shows setting(const Shown& shown, Mathematics what) {
     return Shows::always;
 }
 
-bool is_answered(const Piece& piece, Mathematics what) {
+/// Lengths only once all of them fit: beside a slip of the ruler they would give the answer away.
+bool is_answered(const Piece& piece, Mathematics what, const Challenge& challenge) {
     const Answers& answers = piece.answers;
-    const auto& sides = piece.by_hand.sides;
     switch (what) {
-        case Mathematics::lengths:
-            return !sides.empty() && std::all_of(sides.begin(), sides.end(), [](const auto& side) { return side; });
+        case Mathematics::lengths: {
+            const std::vector<Reading> readings = readings_of(piece, challenge);
+            return std::all_of(readings.begin(), readings.end(), [](Reading r) { return r == Reading::fits; });
+        }
         case Mathematics::kinds: return answers.by_sides && answers.by_angles;
         case Mathematics::sums: return answers.perimeter.has_value();
         case Mathematics::points: return answers.points.has_value();
@@ -41,7 +44,8 @@ bool has_it(const Piece& piece, Mathematics what) {
 bool is_told(const Scene& scene, Mathematics what, const Piece& piece) {
     switch (setting(scene.challenge.shown, what)) {
         case Shows::always: return true;
-        case Shows::after_an_answer: return scene.lesson.over || !has_it(piece, what) || is_answered(piece, what);
+        case Shows::after_an_answer:
+            return scene.lesson.over || !has_it(piece, what) || is_answered(piece, what, scene.challenge);
         case Shows::after_the_lesson: return scene.lesson.over || !has_it(piece, what);
     }
     return true;

@@ -9,7 +9,7 @@
 namespace boughwork {
 
 enum class Mathematics {
-    lengths,  ///< Of sides. Answered: every side was measured by hand.
+    lengths,  ///< Of sides. Answered: every side was measured by hand, with no slip.
     kinds,    ///< By sides and by angles. Answered: both were.
     sums,     ///< Perimeter, height and area. Answered: the perimeter was.
     points,   ///< Answered: they were.

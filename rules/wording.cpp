@@ -32,7 +32,8 @@ std::string mixed_fraction(std::int64_t numerator, std::int64_t denominator) {
 
 std::string number_in_words(double value) {
     char text[64];
-    std::snprintf(text, sizeof text, "%.2f", value);
+    // A half goes up, as everywhere; printf alone would round 13.125 to the even digit, to 13.12.
+    std::snprintf(text, sizeof text, "%.2f", std::round(value * 100) / 100);
     std::string words = text;
     while (words.back() == '0') words.pop_back();
     if (words.back() == '.') words.pop_back();

@@ -15,8 +15,9 @@
 namespace boughwork {
 namespace {
 
-/// A piece turns by itself no more than this, so that it hangs by the side that is up in the hand.
-constexpr double snap_turn_deg = 45;
+/// A piece turns by itself no more than this, so that it hangs by the side that is up in the hand; enough for the
+/// steep sides of an equilateral triangle.
+constexpr double snap_turn_deg = 75;
 /// With company it does not turn: only what comes of working with numbers is let pass.
 constexpr double snap_turn_with_company_deg = 0.001;
 /// A place a millimetre farther away is as good as one that asks for five degrees less.

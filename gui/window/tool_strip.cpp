@@ -70,6 +70,18 @@ std::string hint_for(const Session& session) {
     return say("Drag a piece from the envelope to a branch.");
 }
 
+/// What was just done, where the buttons leave no room for it: on a slip in the paper's corner.
+void write_on_paper(const std::string& words, const PixelBox& paper, Widgets& widgets) {
+    const double pad = widgets.px(12);
+    const double width = std::min(widgets.lettering().width_px(words, Face::small) + 2 * pad, paper.width - 2 * pad);
+    const double height = widgets.px(34);
+    const PixelBox slip{paper.x + paper.width - pad - width, paper.y + pad, width, height};
+    widgets.sheet(slip, palette::paper, widgets.px(8));
+    widgets.outline(slip, palette::ink, 1.2 * widgets.scale(), widgets.px(8));
+    widgets.write({slip.x + pad, slip.y + height / 2}, widgets.fitted(words, Face::small, width - 2 * pad), Face::small,
+                  palette::ink);
+}
+
 }  // namespace
 
 double ToolStrip::draw_actions(const Session& session, const PixelBox& strip, Widgets& widgets, Commands& commands) {
@@ -123,8 +135,10 @@ void ToolStrip::draw(const Session& session, const Layout& layout, Widgets& widg
     box.x = draw_actions(session, {box.x, box.y, room_end - box.x, box.height}, widgets, commands);
 
     const double room = room_end - box.x - gap;
-    if (room < widgets.px(60)) return;
     const std::string hint = hint_for(session);
+    const bool fits = room >= widgets.px(60) && !widgets.lettering().lines(hint, Face::small, room, 2).shortened;
+    if (!fits && !session.word().empty()) return write_on_paper(session.word(), layout.paper, widgets);
+    if (room < widgets.px(60)) return;
     const double line = widgets.lettering().line_px(Face::small);
     const auto lines = static_cast<double>(widgets.lettering().lines(hint, Face::small, room, 2).words.size());
     widgets.write_lines({box.x + widgets.px(4), box.y + (box.height - lines * line) / 2, room, 2 * line}, hint,

@@ -8,6 +8,7 @@
 #include "rules/description.h"
 #include "rules/measure.h"
 #include "rules/remedy.h"
+#include "rules/wording.h"
 #include "tests/rules/scene_builder.h"
 
 namespace boughwork::testing {
@@ -134,6 +135,15 @@ TEST_CASE("What programs read is the same in every language") {
     SceneBuilder asks = with_level_branch();
     asks.challenge().limits.pieces.least = 2;
     CHECK(find_line(asks.check(), "pieces"));
+}
+
+TEST_CASE("A number in words goes to two decimals, a half going up") {
+    CHECK(number_in_words(13.125) == "13.13");
+    CHECK(number_in_words(23.375) == "23.38");
+    CHECK(number_in_words(-0.125) == "-0.13");
+    CHECK(number_in_words(-0.001) == "0");
+    CHECK(number_in_words(87) == "87");
+    CHECK(number_in_words(12.5) == "12.5");
 }
 
 }  // namespace

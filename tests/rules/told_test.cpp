@@ -31,6 +31,22 @@ TEST_CASE("What waits for an answer is told piece by piece, and of the plan once
     CHECK(is_told(plan.scene, Mathematics::sums, pieces[0]));
 }
 
+TEST_CASE("Lengths that wait for an answer are told when all sides were measured, and not beside a slip") {
+    SceneBuilder it = with_level_branch();
+    it.challenge().step = {.numerator = 5, .denominator = 1, .unit = Unit::mm};
+    it.challenge().shown.lengths = Shows::after_an_answer;
+    it.keep(triangle(1, 100, 80, 60));
+    const auto told = [&](std::optional<double> second_mm) {
+        std::vector<std::optional<Length>>& sides = it.scene.pieces[0].by_hand.sides;
+        sides = {length_from_mm(100), std::nullopt, length_from_mm(60)};
+        if (second_mm) sides[1] = length_from_mm(*second_mm);
+        return is_told(it.scene, Mathematics::lengths, it.scene.pieces[0]);
+    };
+    CHECK_FALSE(told(std::nullopt));
+    CHECK_FALSE(told(90));
+    CHECK(told(80));
+}
+
 TEST_CASE("What waits for the end of the lesson is told by no answer") {
     SceneBuilder plan = with_level_branch().hang(triangle(1, 50, 40, 30), under(100));
     plan.challenge().shown = {.lengths = Shows::after_the_lesson, .points = Shows::after_an_answer};

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
+#include <cmath>
 
 #include "engine/geometry/posing.h"
 #include "tests/session/fair_table.h"
@@ -300,4 +301,23 @@ TEST_CASE("Another wish drops what is held first") {
     CHECK_FALSE(table.session.held());
     CHECK_FALSE(table.hung(1));
     CHECK(table.session.scene().title == "Fair tree, table 4");
+}
+
+TEST_CASE("A plain drag brings a piece onto the steep side of an equilateral one") {
+    FairTable table;
+    Challenge challenge = table.session.scene().challenge;
+    challenge.depth_limit.reset();
+    table.wish(SetChallenge{challenge});
+    table.add(120, 120, 120);
+    table.hang(2, 100);
+    table.add(40, 40, 40);
+    // The middle of the big one's right side, at 60 degrees: (220, 416) to (160, 416 - 60 sqrt 3).
+    const Vec2 middle{190, 416 - 30 * std::sqrt(3.0)};
+    table.grab(3, {300, 200});
+    table.hold_at(middle + Vec2{16, -10});
+    REQUIRE(table.session.held()->ghost);
+    CHECK(table.session.held()->ghost->support.piece == PieceNumber{2});
+    table.let_go();
+    CHECK(table.report(3).depth == 2);
+    CHECK(table.counts(3));
 }

@@ -207,6 +207,18 @@ TEST_CASE("two fingers that come down upon a piece move the view and not the pie
     CHECK_FALSE(it.session().unsaved());
 }
 
+TEST_CASE("what was just done is said even where the buttons leave no room for it") {
+    DrivenWindow it;
+    it.open_example();
+    it.click(it.middle_of(2));
+    it.key(SDLK_s, KMOD_LCTRL);
+    REQUIRE_FALSE(it.session().word().empty());
+    std::string written;
+    for (const Written& words : it.window().widgets().lettering().written()) written += words.words + " ";
+    CHECK(written.find(it.session().word()) != std::string::npos);
+    it.save_picture("hand_saved");
+}
+
 TEST_CASE("the title is pressed, typed anew, and kept") {
     DrivenWindow it;
     it.open_example();
