@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "gui/window/table_panel.h"
 
-#include <algorithm>
-
 #include "engine/typed_length.h"
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
@@ -124,7 +122,6 @@ void TablePanel::draw_totals(const TableTotals& totals, const TableColumns& colu
                              Widgets& widgets) {
     draw_line(box, box.y, 2 * widgets.scale(), widgets);
     const double y = middle(box).y;
-    widgets.write({box.x + widgets.px(16), y}, totals.counts, Face::body, palette::ink);
     for (const TableColumn& column : columns) {
         if (column.part == TablePart::perimeter)
             write_in_cell({totals.perimeter.value_or("…")}, column, y, Face::body, palette::ink, widgets);
@@ -136,7 +133,14 @@ void TablePanel::draw_totals(const TableTotals& totals, const TableColumns& colu
     const double room = last.width_px;  // and the scroll bar's place beside it
     const bool large = widgets.lettering().lines(score, Face::body, room, 3).words.size() <= 2;
     const Face face = large ? Face::body : Face::small;
-    write_in_cell(widgets.lettering().lines(score, face, room, 2).words, last, y, face, palette::ink, widgets);
+    const Lines lines = widgets.lettering().lines(score, face, room, 2);
+    if (!lines.shortened) write_in_cell(lines.words, last, y, face, palette::ink, widgets);
+    // Where its column is too narrow the score stands at the left, behind the counts.
+    std::string counts = totals.counts;
+    if (lines.shortened) counts += "\n" + score;
+    for (std::size_t end = counts.find('\n'); end != std::string::npos; end = counts.find('\n'))
+        counts.replace(end, 1, " · ");
+    widgets.write({box.x + widgets.px(16), y}, counts, Face::body, palette::ink);
 }
 
 bool TablePanel::follow_key(const KeyPress& press, const Layout& layout, Widgets& widgets) const {
