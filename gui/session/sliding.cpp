@@ -8,6 +8,7 @@
 #include "gui/session/chain.h"
 #include "gui/session/places.h"
 #include "rules/check.h"
+#include "rules/hanging.h"
 #include "rules/slide.h"
 
 namespace boughwork {
@@ -28,10 +29,16 @@ Course course_of(const Scene& scene, const Slide& slide) {
             if (a.number(i) == number) family.push_back(i);
     };
     for (const PieceNumber number : slide.pieces) add(number);
-    const std::size_t sliding = family.size();
+    const std::vector<std::size_t> sliding = family;
     if (slide.support.piece) add(*slide.support.piece);
-    for (std::size_t i = 0; i < sliding; ++i)
-        course.together.push_back({family[i], a.outline(family[i]), slide.support.branch, family});
+    const std::vector<Hanging> hanging = find_hanging(a);
+    for (const std::size_t i : sliding) {
+        // What is gathered may hang from another branch, or from a piece that stays.
+        Sliding one{i, a.outline(i), slide.support.branch, family};
+        if (hanging[i].support) one.carried_by = hanging[i].support->branch;
+        one.family.insert(one.family.end(), hanging[i].parents.begin(), hanging[i].parents.end());
+        course.together.push_back(std::move(one));
+    }
     return course;
 }
 

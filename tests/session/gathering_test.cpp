@@ -164,6 +164,22 @@ TEST_CASE("slide: up to the neighbour as the challenge has it, to the end of the
     CHECK(row.counts(2));
 }
 
+TEST_CASE("slide: pieces gathered from two branches go together, each along its own") {
+    Row row;
+    row.set_neighbours(Neighbours::apart);
+    row.wish(AddBranch{{.path_mm = {{0, 220}, {320, 220}}, .thickness_mm = 8}});
+    row.wish(Hang{{4}, {.at_mm = {10, 216}}});
+    row.choose(4);
+    REQUIRE(row.counts(4));
+    row.press(Action::gather);
+    row.choose(1);
+    row.press(Action::gather);
+    row.press(Action::slide_right);
+    CHECK(row.x(1) == Approx(120 - 80 - 1.1).margin(1e-6));
+    CHECK(row.x(4) == Approx(10 + 38.9 - 20).margin(1e-6));
+    CHECK(row.counts(4));
+}
+
 TEST_CASE("slide: a piece over its neighbour slides on until it is clear of it") {
     Row row;
     row.set_neighbours(Neighbours::apart);
