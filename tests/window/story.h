@@ -13,7 +13,7 @@ namespace boughwork {
 
 /// For GENERATE.
 inline constexpr std::initializer_list<Size> tellings{Size{1280, 800, 1}, Size{1280, 800, 1, Language::spanish},
-                                                      Size{2560, 1600, 2}};
+                                                      Size{2560, 1600, 2}, Size{2560, 1600, 2, Language::spanish}};
 
 /// All that stands on the screen and is not cut off, in the order in which it was written.
 inline std::string on_screen(DrivenWindow& it) {
