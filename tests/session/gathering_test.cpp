@@ -114,6 +114,14 @@ TEST_CASE("gathered pieces are dragged as one, snap without turning, and back in
     row.press(Action::undo);
     CHECK(row.x(3) == 230);
 
+    row.grab(2, {160, 400});  // over the envelope, and back
+    row.session.perform(HoldAt{{160, 300}, false, false});
+    CHECK_FALSE(row.hung(1));
+    row.hold_at({170, 390});
+    row.let_go();
+    CHECK(row.session.gathered().size() == 3);
+    row.press(Action::undo);
+
     row.grab(2, {160, 400});
     row.hold_at({160, 300});
     row.let_go_off_paper();
