@@ -3,6 +3,7 @@
 // A table at the fair, for tests: a session on a disk in memory, with a level branch to the right
 // whose under-edge is y = 416, and triangles in the envelope.
 
+#include <catch2/catch.hpp>
 #include <initializer_list>
 
 #include "engine/geometry/shape.h"
@@ -38,6 +39,18 @@ struct FairTable {
     }
     /// By its first side under the branch, its first corner at x.
     void hang(int piece, double x_mm) { wish(Hang{{piece}, {.at_mm = {x_mm, 416}}}); }
+
+    /// Chains of any length are allowed; piece 1 hangs at x = 30, and a new piece 2 from it. Piece 2 is chosen.
+    void hang_a_chain() {
+        Challenge challenge = session.scene().challenge;
+        challenge.depth_limit.reset();
+        wish(SetChallenge{challenge});
+        hang(1, 30);
+        add(30, 30, 30);
+        choose(2);
+        for (int i = 0; i < 8 && (!hung(2) || report(2).depth != 2); ++i) press(Action::next_span);
+        REQUIRE(report(2).depth == 2);
+    }
 
     const Hung* hung(int piece) const { return find_hung(session.plan(), {piece}); }
     Pose pose(int piece) const { return hung(piece)->pose; }

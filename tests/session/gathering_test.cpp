@@ -132,14 +132,7 @@ TEST_CASE("gathered pieces are dragged as one, snap without turning, and back in
 
 TEST_CASE("a piece that is gathered with what hangs from it is moved once") {
     FairTable table;
-    Challenge challenge = table.session.scene().challenge;
-    challenge.depth_limit.reset();
-    table.wish(SetChallenge{challenge});
-    table.hang(1, 30);
-    table.add(30, 30, 30);
-    table.choose(2);
-    for (int i = 0; i < 8 && (!table.hung(2) || table.report(2).depth != 2); ++i) table.press(Action::next_span);
-    REQUIRE(table.report(2).depth == 2);
+    table.hang_a_chain();
     table.press(Action::gather);
     table.choose(1);
     table.press(Action::gather);

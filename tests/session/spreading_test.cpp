@@ -40,14 +40,7 @@ TEST_CASE("where there is no room to spread, nothing moves and that is said") {
 
 TEST_CASE("a chain is spread as one") {
     FairTable table;
-    Challenge challenge = table.session.scene().challenge;
-    challenge.depth_limit.reset();
-    table.wish(SetChallenge{challenge});
-    table.hang(1, 30);
-    table.add(30, 30, 30);
-    table.choose(2);
-    for (int i = 0; i < 8 && (!table.hung(2) || table.report(2).depth != 2); ++i) table.press(Action::next_span);
-    REQUIRE(table.report(2).depth == 2);
+    table.hang_a_chain();
     const Vec2 apart = table.pose(2).at_mm - table.pose(1).at_mm;
     table.choose(1);
     table.press(Action::spread_out);
