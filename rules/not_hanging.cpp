@@ -123,9 +123,9 @@ std::optional<Finding> Judge::over_a_branch(std::size_t i) const {
     std::size_t of = 0;
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b) {
         const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_);
-        if (!near || contact(near->gap.distance_mm, t_) != Contact::overlapping) continue;
-        if (deepest && near->gap.distance_mm >= deepest->distance_mm) continue;
-        deepest = near->gap;
+        if (!near || contact(near->distance_mm, t_) != Contact::overlapping) continue;
+        if (deepest && at_most_mm(deepest->distance_mm, near->distance_mm)) continue;
+        deepest = *near;
         of = b;
     }
     if (!deepest) return std::nullopt;
@@ -162,12 +162,17 @@ std::optional<Finding> Judge::not_by_a_whole_side(std::size_t i) const {
     std::optional<Meeting> nearest;
     const auto meet = [&](const Polygon& other, const Gap& g, const auto& called) {
         if (contact(g.distance_mm, t_) == Contact::apart) return;
-        if (nearest && g.distance_mm >= nearest->gap.distance_mm - hair_mm) return;
-        nearest = Meeting{g, called(), touch(other, outline, t_)};
+        const double so_far = nearest ? nearest->gap.distance_mm : std::numeric_limits<double>::infinity();
+        if (more_than_mm(g.distance_mm, so_far)) return;
+        const Touch how = touch(other, outline, t_);
+        // Of two that are as near (two runs at a bend), one that shares a side says more.
+        if (at_most_mm(so_far, g.distance_mm) && (how != Touch::along_a_side || nearest->touch == how)) return;
+        nearest = Meeting{g, called(), how};
     };
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b)
-        if (const auto near = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], t_))
-            meet(a_.tree_shape.branches[b].runs[near->run], near->gap, [&] { return branch_in_words(a_, b); });
+        for (const Polygon& run : a_.tree_shape.branches[b].runs)
+            if (within_gap(bounds(run), a_.pieces[i].box, t_ + hair_mm))
+                meet(run, gap(run, outline), [&] { return branch_in_words(a_, b); });
     for (const ClosePairs::Neighbour& near : a_.close_pairs.of(i)) {
         const std::size_t n = near.place;
         if (hanging_[n].support && near.contact != Contact::apart)
@@ -209,8 +214,8 @@ Finding Judge::held_by_nothing(std::size_t i) const {
     std::size_t of = 0;
     for (std::size_t b = 0; b < a_.tree_shape.branches.size(); ++b) {
         const auto g = gap_to_branch(a_.tree_shape.branches[b], a_.pieces[i], std::numeric_limits<double>::infinity());
-        if (!g || (nearest && g->gap.distance_mm >= nearest->distance_mm)) continue;
-        nearest = g->gap;
+        if (!g || (nearest && at_most_mm(nearest->distance_mm, g->distance_mm))) continue;
+        nearest = *g;
         of = b;
     }
     if (!nearest)

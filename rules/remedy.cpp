@@ -123,7 +123,7 @@ private:
         }
         for (const BranchShape& branch : a_.tree_shape.branches) {
             const auto near = gap_to_branch(branch, a_.pieces[i], a_.tolerance_mm());
-            if (near && std::abs(near->gap.distance_mm - finding_.amount) <= hair_mm) return near->gap.way_out;
+            if (near && std::abs(near->distance_mm - finding_.amount) <= hair_mm) return near->way_out;
         }
         return std::nullopt;
     }

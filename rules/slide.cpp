@@ -41,8 +41,7 @@ double nearest_mm(const Arrangement& a, const Sliding& sliding, Vec2 by_mm, doub
     if (matters(Rule::other_branch))
         for (std::size_t b = 0; b < a.tree_shape.branches.size(); ++b)
             if (sliding.carried_by != b)
-                if (const auto near = gap_to_branch(a.tree_shape.branches[b], moved, reach_mm))
-                    hear(near->gap.distance_mm);
+                if (const auto near = gap_to_branch(a.tree_shape.branches[b], moved, reach_mm)) hear(near->distance_mm);
     return nearest;
 }
 

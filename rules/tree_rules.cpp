@@ -66,7 +66,7 @@ std::vector<BranchContact> wrong_branch_contacts(const Arrangement& a, const std
 
 Finding branch_finding(const Arrangement& a, const std::vector<Hanging>& hanging, const BranchContact& c) {
     const PieceNumber number = a.number(c.piece);
-    const Gap gap = gap_to_branch(a.tree_shape.branches[c.branch], a.pieces[c.piece], a.tolerance_mm())->gap;
+    const Gap gap = *gap_to_branch(a.tree_shape.branches[c.branch], a.pieces[c.piece], a.tolerance_mm());
     if (c.branch != hanging[c.piece].support->branch)
         return about(Rule::other_branch, number, gap,
                      too_near(a, number, gap.distance_mm, branch_in_words(a, c.branch)));
@@ -78,12 +78,12 @@ Finding branch_finding(const Arrangement& a, const std::vector<Hanging>& hanging
 
 }  // namespace
 
-std::optional<BranchGap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm) {
-    std::optional<BranchGap> deepest;
-    for (std::size_t i = 0; i < branch.runs.size(); ++i) {
-        if (!within_gap(bounds(branch.runs[i]), piece.box, reach_mm + hair_mm)) continue;
-        const Gap g = gap(branch.runs[i], piece.posed.outline);
-        if (!deepest || g.distance_mm < deepest->gap.distance_mm) deepest = BranchGap{g, i};
+std::optional<Gap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm) {
+    std::optional<Gap> deepest;
+    for (const Polygon& run : branch.runs) {
+        if (!within_gap(bounds(run), piece.box, reach_mm + hair_mm)) continue;
+        const Gap g = gap(run, piece.posed.outline);
+        if (!deepest || more_than_mm(deepest->distance_mm, g.distance_mm)) deepest = g;
     }
     return deepest;
 }

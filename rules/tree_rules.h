@@ -18,11 +18,7 @@ std::vector<Finding> tree_findings(const Arrangement& a, const std::vector<Hangi
 
 /// The gap from a branch (first) to a piece (second), that of its deepest run; absent when they are
 /// surely farther apart than `reach_mm`.
-struct BranchGap {
-    Gap gap;
-    std::size_t run = 0;
-};
-std::optional<BranchGap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm);
+std::optional<Gap> gap_to_branch(const BranchShape& branch, const HungPiece& piece, double reach_mm);
 
 /// "branch b1".
 std::string branch_in_words(const Arrangement& a, std::size_t branch);

@@ -138,6 +138,24 @@ TEST_CASE("A piece that touches a branch by a corner or from on top does not han
     CHECK(contains(finding(on_top, Rule::not_by_a_whole_side, {1}).says, "from above"));
 }
 
+TEST_CASE("At a bend a piece touches along a side if it does so with either run, whichever way the branch grows") {
+    // The lower corner of the bend is at (201.04, 400); the slanting top passes just there, 3 degrees off the level
+    // run.
+    const Vec2 bend{200 + 4 * std::tan(std::atan2(56, 100) / 2), 400};
+    const double slant_rad = 3 / degrees_per_radian;
+    const Pose through_it{.at_mm = bend - 50 * Vec2{std::cos(slant_rad), std::sin(slant_rad)}, .turn_ccw_deg = 3};
+    std::vector<Vec2> path{{0, 404}, {200, 404}, {300, 460}};
+    for (const char* grows : {"to the right", "to the left"}) {
+        CAPTURE(grows);
+        const Report report = SceneBuilder().branch("b1", path).hang(rectangle(1, 100, 40), through_it).check();
+        check_not_hanging(report, 1);
+        const Finding& found = finding(report, Rule::not_by_a_whole_side, {1});
+        CHECK(found.amount == Approx(0).margin(1e-6));
+        CHECK(contains(found.says, "along part of a side"));
+        std::reverse(path.begin(), path.end());
+    }
+}
+
 TEST_CASE("A piece that touches or overlaps a hanging piece does not hang by a whole side") {
     const auto tip_in_banner = [](double deep_mm) {
         return with_level_branch()

@@ -99,10 +99,10 @@ SceneBuilder reordered(SceneBuilder scene, unsigned seed) {
 }
 
 /// Calls `law` for many scenes; most of them have several findings of several rules.
-void for_many_scenes(const std::function<void(const SceneBuilder&)>& law) {
+void for_many_scenes(const std::function<void(const SceneBuilder&)>& law, unsigned scenes = 400) {
     std::set<Rule> seen;
     int counted = 0;
-    for (unsigned seed = 1; seed <= 400; ++seed) {
+    for (unsigned seed = 1; seed <= scenes; ++seed) {
         CAPTURE(seed);
         const SceneBuilder scene = RandomScene(seed).build();
         const Report report = scene.check();
@@ -122,13 +122,15 @@ TEST_CASE("A plan that is shifted sideways is judged the same") {
 }
 
 TEST_CASE("A plan that is shifted sideways is spoken of in the same words") {
-    for_many_scenes([](const SceneBuilder& scene) {
+    // Words hang on a hair more seldom than the verdict: at a bend, two runs are as near to a piece.
+    const auto same_words = [](const SceneBuilder& scene) {
         const Report before = scene.check();
         const Report after = shifted(scene, -777.7).check();
         REQUIRE(after.findings.size() == before.findings.size());
         for (std::size_t i = 0; i < before.findings.size(); ++i)
             REQUIRE(after.findings[i].says == before.findings[i].says);
-    });
+    };
+    for_many_scenes(same_words, 10'000);
 }
 
 TEST_CASE("A plan that is mirrored is judged the same") {
