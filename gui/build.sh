@@ -23,6 +23,15 @@ test_packages=(
     clang-tidy time                     # for tests/long.sh
 )
 
+# What the page for browsers needs besides (gui/web.sh).
+web_packages=(
+    emscripten cmake ninja-build nlohmann-json3-dev python3 python3-fonttools
+    fonts-sil-andika fonts-dejavu-core
+    ca-certificates
+)
+# The libraries whose sources are compiled for it, by the names of their source packages.
+web_sources=(libsdl2 imgui)
+
 # How the fuzz programs are built: asserts stay in, and many inputs a second are worth an optimised build.
 fuzz_settings=(
     -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-g1 -O2"
@@ -70,6 +79,57 @@ install_missing() {
     local apt_get=("${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=300)
     { "${apt_get[@]}" update && "${apt_get[@]}" install --yes --no-install-recommends "${missing[@]}"; } >/dev/null ||
         stop "That could not be installed. Ask an administrator to run: $by_hand"
+}
+
+# Fetches the sources of the libraries for the page into the folder, once. The machine's own lists of packages stay as
+# they are: apt keeps others in that folder, and looks at the signature as ever.
+fetch_sources() {
+    local folder=$1
+    if [[ -f $folder/fetched ]]; then return; fi
+    rm -rf "$folder"
+    mkdir -p "$folder/lists/partial" "$folder/headers" || stop "$folder can't be written to."
+    say "Fetching the sources of ${web_sources[*]}"
+    echo "deb-src http://deb.debian.org/debian bookworm main" >"$folder/sources.list"
+    local apt_get=(apt-get -qq -o "Dir::Etc::sourcelist=$folder/sources.list" -o Dir::Etc::sourceparts=-
+        -o "Dir::State::lists=$folder/lists" -o APT::Sandbox::User=root)
+    (cd "$folder" && "${apt_get[@]}" update && "${apt_get[@]}" source --download-only "${web_sources[@]}") >&2 ||
+        stop "The sources of ${web_sources[*]} could not be fetched. Is there a network?"
+    # Debian's own changes concern neither what is compiled here.
+    local archive
+    for archive in "$folder"/*.orig.tar.*; do tar --extract --file "$archive" --directory "$folder"; done
+    mv "$folder"/SDL2-* "$folder/SDL2"
+    mv "$folder"/imgui-* "$folder/imgui"
+    ln -s /usr/include/nlohmann "$folder/headers/nlohmann"
+    touch "$folder/fetched"
+}
+
+# The licences of all that is in the page, as one text.
+write_licences() {
+    local to=$1 sources=$2
+    {
+        licence Boughwork "$root/LICENSE"
+        licence SDL2 "$sources/SDL2/LICENSE.txt"
+        licence "Dear ImGui" "$sources/imgui/LICENSE.txt"
+        licence "nlohmann/json" /usr/share/doc/nlohmann-json3-dev/copyright
+        licence "Andika, the letters" /usr/share/doc/fonts-sil-andika/copyright
+        licence "DejaVu, the letters that Andika lacks" /usr/share/doc/fonts-dejavu-core/copyright
+        licence "musl, the C library" /usr/share/emscripten/system/lib/libc/musl/COPYRIGHT
+        # Of the many parts of that package those that are in the page: its own, and the C++ library of LLVM.
+        awk 'BEGIN { RS = ""; ORS = "\n\n" }
+            /^Files:\n \*\n/ || /^License: (Expat|Apache-2.0 with LLVM exception)\n/' \
+            /usr/share/doc/emscripten/copyright | licence "Emscripten, and the C++ library of LLVM" -
+    } >"$to"
+}
+
+licence() { printf '%s\n%s\n\n' "$1" "${1//?/=}" && cat "$2" && printf '\n\n'; }
+
+# Prepares the build folder for the page.
+configure_web() {
+    local sources=$1
+    write_licences "$sources/licences.txt" "$sources"
+    export NODE_PATH=/usr/share/nodejs # where Debian's emscripten finds what it needs to make the program smaller
+    configure -DCMAKE_TOOLCHAIN_FILE=/usr/share/emscripten/cmake/Modules/Platform/Emscripten.cmake \
+        -DCMAKE_BUILD_TYPE=MinSizeRel -DBUILD_TESTING=OFF "-DBOUGHWORK_SOURCES=$sources"
 }
 
 make_build_folder() {

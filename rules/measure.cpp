@@ -170,10 +170,10 @@ double area_in_units(std::int64_t half_square_steps, const Step& step, Unit unit
 }
 
 std::size_t LikenessHash::operator()(const Likeness& likeness) const {
-    std::size_t hash = likeness.cone;
+    std::uint64_t hash = likeness.cone;
     for (const std::int64_t steps : likeness.distances_in_steps)
-        hash = hash * 0x9E3779B97F4A7C15 + static_cast<std::size_t>(steps);  // the golden ratio's bits (Knuth 6.4)
-    return hash ^ hash >> 32;
+        hash = hash * 0x9E3779B97F4A7C15 + static_cast<std::uint64_t>(steps);  // the golden ratio's bits (Knuth 6.4)
+    return static_cast<std::size_t>(hash ^ hash >> 32);
 }
 
 Likeness likeness(const Shape& shape, const Measures& measures, const Step& step) {

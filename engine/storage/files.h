@@ -43,6 +43,11 @@ public:
     };
     /// What a folder holds, folders first, then by name; hidden ones left out.
     virtual Result<std::vector<Entry>> list(const std::string& folder) = 0;
+
+    /// True when there are files beyond these folders that only the person can hand over, as in a browser.
+    virtual bool asks_for_files() const { return false; }
+    /// Asks the person for one that ends so; it comes later, or never.
+    virtual void ask_for_file(const std::string& /*ending*/) {}
 };
 
 /// The machine's own disk. save() writes beside, syncs, renames, and syncs the folder; what a program that was

@@ -24,6 +24,7 @@ Chapter spanish_edits();
 Chapter spanish_files();
 Chapter spanish_lengths();
 Chapter spanish_lesson();
+Chapter spanish_page();
 Chapter spanish_pieces();
 Chapter spanish_referee();
 Chapter spanish_table();

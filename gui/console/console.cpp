@@ -5,21 +5,18 @@
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
 #include <algorithm>
-#include <optional>
 #include <ostream>
 #include <vector>
 
 #include "engine/drawing/cairo_pages.h"
-#include "engine/storage/csv.h"
 #include "engine/storage/files.h"
 #include "engine/storage/plan_file.h"
 #include "engine/words/say.h"
+#include "gui/console/printed.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
 #include "gui/picture/plan_page.h"
-#include "gui/session/table_rows.h"
 #include "rules/check.h"
-#include "rules/remedy.h"
 
 namespace boughwork {
 namespace {
@@ -80,17 +77,15 @@ Result<Outcome> check_command(const Asked& asked) {
     const Scene& scene = open->scene;
     const Plan& plan = open->plan();
     const Report report = check(scene, plan);
-    std::vector<std::optional<Remedy>> remedies;
-    for (const Finding& finding : report.findings) remedies.push_back(remedy(scene, plan, report, finding));
-    return Outcome{(asked.json ? report_json : report_text)(scene, plan, report, remedies),
+    const auto written = asked.json ? report_json : report_text;
+    return Outcome{written(scene, plan, report, remedies_of(scene, plan, report)),
                    all_well(report) ? done : something_found};
 }
 
 Result<Outcome> table_command(const Asked& asked) {
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
-    const SpeakingIn english(Language::english);  // other programs read it
-    return Outcome{csv_text(table_rows(open->scene, open->plan(), check(open->scene, open->plan())))};
+    return Outcome{printed_csv(open->scene, open->plan())};
 }
 
 bool ends_in(std::string name, const std::string& ending) {

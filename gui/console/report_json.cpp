@@ -19,11 +19,12 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// To twelve digits: far finer than anything on paper, coarse enough that a sum of tenths is not
-/// followed by the noise of adding. Whole numbers are written without a point.
+/// To a millionth, and to twelve digits: far finer than anything on paper, coarse enough that neither the noise of
+/// adding nor that of another machine's sines is written. Whole numbers are written without a point.
 Json number(double value) {
+    constexpr double six_decimals_below = 1e5;
     char text[64];
-    std::snprintf(text, sizeof text, "%.12g", value);
+    std::snprintf(text, sizeof text, std::abs(value) < six_decimals_below ? "%.6f" : "%.12g", value);
     const double tidy = std::strtod(text, nullptr);
     constexpr double largest_exact = 9007199254740992.0;  // 2^53
     if (tidy == std::floor(tidy) && std::abs(tidy) < largest_exact) return static_cast<std::int64_t>(tidy);

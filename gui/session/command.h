@@ -133,6 +133,10 @@ struct OpenFile {
     std::string path;
     bool as_new = false;
 };
+/// The person is to hand over a file that ends so (Files::asks_for_files).
+struct AskForFile {
+    std::string ending;
+};
 /// `replace`: the person was asked about what is there.
 struct SaveFile {
     std::string path;
@@ -190,9 +194,9 @@ struct TakeInTable {
     std::string path;
 };
 
-using Command = std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, SaveFile,
-                             SaveForClass, TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine, LookFrom,
-                             Pan, CloseDialog, SortTable, Ask, SaveTable, TakeInTable>;
+using Command = std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, AskForFile,
+                             SaveFile, SaveForClass, TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine,
+                             LookFrom, Pan, CloseDialog, SortTable, Ask, SaveTable, TakeInTable>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",
 /// "down", "escape", "delete", "tab", "space", "enter", "+", "-", "F1"; empty: none.

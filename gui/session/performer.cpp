@@ -52,6 +52,7 @@ struct Session::Performer {
 
     void operator()(const LetGo&) const { session.let_go(); }
     void operator()(const CancelHold&) const { session.drop_hold(); }
+    void operator()(const AskForFile& ask) const { session.files_.ask_for_file(ask.ending); }
     void operator()(const OpenFile& file) const { session.open(file.path, file.as_new); }
     void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }
     void operator()(const SaveForClass& file) const { session.save_for_class(file.path, file.replace); }

@@ -79,6 +79,8 @@ void FileDialog::draw(const Session& session, const Layout& layout, Widgets& wid
 
     Foot foot(card.foot, widgets);
     const bool pressed = foot.button(button_of(purpose_), Tone::strong, !name_.empty());
+    if (reads() && session.files().asks_for_files() && foot.button(phrase("from this computer")))
+        commands.push_back(AskForFile{is_about_tables() ? ".csv" : ".json"});
     if (foot.button(phrase("never mind"))) commands.push_back(CloseDialog{});
     if ((pressed || entered) && !name_.empty()) commands.push_back(with(name_));
 }

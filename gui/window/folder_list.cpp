@@ -35,6 +35,7 @@ std::string FolderList::path_of(const std::string& name) const {
 
 std::optional<std::string> FolderList::draw(const Session& session, const PixelBox& box, const std::string& chosen,
                                             Widgets& widgets) {
+    if (session.files().asks_for_files()) return draw_entries(session, box, chosen, widgets);  // one place, no folders
     const double row = widgets.px(palette::target_px);
     const double gap = widgets.px(10);
     const double up_width = widgets.px(150);

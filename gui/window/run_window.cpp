@@ -12,13 +12,11 @@
 #include "engine/words/say.h"
 #include "gui/session/chosen_language.h"
 #include "gui/session/first_time.h"
-#include "gui/window/window.h"
+#include "gui/window/pace.h"
 
 namespace boughwork {
 namespace {
 
-// What is on the screen settles within two frames of an event; one to spare.
-constexpr int frames_after_an_event = 3;
 // An unsaved change is kept within half a second (gui/session/document.h).
 constexpr int tick_ms = 200;
 constexpr double usual_dots_per_inch = 96;
@@ -60,23 +58,10 @@ std::vector<SDL_Event> events_after(int wait_ms) {
 }
 
 void run(Window& window) {
-    int frames = frames_after_an_event;
-    while (true) {
-        const std::vector<SDL_Event> events = events_after(frames > 0                          ? 0
-                                                           : window.session().waits_for_tick() ? tick_ms
-                                                                                               : -1);
-        if (!events.empty()) frames = frames_after_an_event;
-        if (frames > 0) {
-            window.frame(events, now_s());
-            --frames;
-        } else {
-            if (window.session().tick(now_s())) frames = 1;  // a minute has gone by, or a copy could not be kept
-        }
-        if (std::any_of(events.begin(), events.end(), [](const SDL_Event& e) { return e.type == SDL_QUIT; })) {
-            window.session().perform(Leave{});
-            frames = frames_after_an_event;
-        }
-        if (window.session().left()) return;
+    Pace pace;
+    while (!window.session().left()) {
+        const int wait_ms = pace.moves() ? 0 : window.session().waits_for_tick() ? tick_ms : -1;
+        pace.go_on(window, events_after(wait_ms), now_s());
     }
 }
 

@@ -21,10 +21,17 @@ Problem no_window(const std::string& why) {
 
 }  // namespace
 
+struct Screen::Device {
+    SDL_GLContext context = nullptr;
+    bool started = false;
+};
+
+Screen::Screen() : device_(std::make_unique<Device>()) {}
+
 Screen::~Screen() {
-    if (renderer_) ImGui_ImplOpenGL3_Shutdown();
+    if (device_->started) ImGui_ImplOpenGL3_Shutdown();
     if (ImGui::GetCurrentContext()) ImGui::DestroyContext();
-    if (context_) SDL_GL_DeleteContext(context_);
+    if (device_->context) SDL_GL_DeleteContext(device_->context);
     if (window_) SDL_DestroyWindow(window_);
     SDL_QuitSubSystem(SDL_INIT_VIDEO);
 }
@@ -46,15 +53,15 @@ Result<Done> Screen::open(int width, int height, bool hidden) {
     window_ = SDL_CreateWindow("Boughwork", SDL_WINDOWPOS_CENTERED, SDL_WINDOWPOS_CENTERED, width, height, flags);
     if (!window_) return no_window(SDL_GetError());
     SDL_SetWindowMinimumSize(window_, 640, 480);
-    context_ = SDL_GL_CreateContext(window_);
-    if (!context_) return no_window(SDL_GetError());
+    device_->context = SDL_GL_CreateContext(window_);
+    if (!device_->context) return no_window(SDL_GetError());
     SDL_GL_SetSwapInterval(1);
 
     IMGUI_CHECKVERSION();
     ImGui::CreateContext();
     ImGui::GetIO().IniFilename = nullptr;  // nothing of ours is kept in a file of the library's
-    renderer_ = ImGui_ImplOpenGL3_Init("#version 150");
-    if (!renderer_) return no_window(say("OpenGL 3.2 did not start"));
+    device_->started = ImGui_ImplOpenGL3_Init("#version 150");
+    if (!device_->started) return no_window(say("OpenGL 3.2 did not start"));
     SDL_StartTextInput();
     return Done{};
 }
@@ -107,19 +114,19 @@ void Screen::show(Colour background) {
     SDL_GL_SwapWindow(window_);
 }
 
-std::vector<std::uint8_t> Screen::pixels(Colour background) const {
+Pixels Screen::pixels(Colour background) const {
     draw(background);  // what was shown lies in a buffer that may not be read
-    const auto row = static_cast<std::size_t>(width_px()) * 4;
-    const auto rows = static_cast<std::size_t>(height_px());
-    std::vector<std::uint8_t> pixels(row * rows);
+    Pixels seen{.width = width_px(), .height = height_px(), .rgba = {}};
+    const auto row = static_cast<std::size_t>(seen.width) * 4;
+    const auto rows = static_cast<std::size_t>(seen.height);
+    seen.rgba.resize(row * rows);
     glPixelStorei(GL_PACK_ALIGNMENT, 1);
     glReadBuffer(GL_BACK);
-    glReadPixels(0, 0, width_px(), height_px(), GL_RGBA, GL_UNSIGNED_BYTE, pixels.data());
+    glReadPixels(0, 0, seen.width, seen.height, GL_RGBA, GL_UNSIGNED_BYTE, seen.rgba.data());
+    const auto start_of = [&](std::size_t r) { return seen.rgba.begin() + static_cast<std::ptrdiff_t>(r * row); };
     for (std::size_t top = 0, bottom = rows - 1; top < bottom; ++top, --bottom)  // OpenGL's first row is the lowest
-        std::swap_ranges(pixels.begin() + static_cast<std::ptrdiff_t>(top * row),
-                         pixels.begin() + static_cast<std::ptrdiff_t>((top + 1) * row),
-                         pixels.begin() + static_cast<std::ptrdiff_t>(bottom * row));
-    return pixels;
+        std::swap_ranges(start_of(top), start_of(top + 1), start_of(bottom));
+    return seen;
 }
 
 }  // namespace boughwork

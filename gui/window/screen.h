@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// The window of the operating system, its OpenGL context, and Dear ImGui's way onto it. Knows
-// nothing of plans.
+// The window of the operating system, or the browser's canvas, and Dear ImGui's way onto it. Knows nothing of
+// plans. Drawn with OpenGL (screen.cpp), in a browser by SDL's own renderer (gui/web/screen_of_page.cpp).
 
 #include <SDL.h>
 
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -14,9 +15,16 @@
 
 namespace boughwork {
 
+/// Red, green, blue, alpha a pixel, the top row first.
+struct Pixels {
+    int width = 0;
+    int height = 0;
+    std::vector<std::uint8_t> rgba;
+};
+
 class Screen {
 public:
-    Screen() = default;
+    Screen();
     ~Screen();
     Screen(const Screen&) = delete;
     Screen& operator=(const Screen&) = delete;
@@ -37,15 +45,16 @@ public:
     void show_from(Vec2 corner_px);
     /// Draws what Dear ImGui made of the frame, and shows it.
     void show(Colour background);
-    /// The same as a picture: red, green, blue, alpha a pixel, the top row first.
-    std::vector<std::uint8_t> pixels(Colour background) const;
+    /// The same as a picture.
+    Pixels pixels(Colour background) const;
 
 private:
+    struct Device;  ///< What it is drawn with.
+
     void draw(Colour background) const;
 
     SDL_Window* window_ = nullptr;
-    SDL_GLContext context_ = nullptr;
-    bool renderer_ = false;
+    std::unique_ptr<Device> device_;
     std::string title_;
 };
 

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cassert>
 
-#include "engine/drawing/cairo_pages.h"
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/squared_paper.h"
@@ -254,9 +253,9 @@ void Window::perform_all() {
     }
 }
 
-std::vector<std::uint8_t> Window::pixels() const { return screen_.pixels(palette::desk); }
+bool Window::wants_text() const { return ImGui::GetIO().WantTextInput; }
 
-Result<std::string> Window::picture() const { return png_of_pixels(screen_.width_px(), screen_.height_px(), pixels()); }
+Pixels Window::pixels() const { return screen_.pixels(palette::desk); }
 
 std::string window_title(const Session& session) {
     std::string title = session.scene().title.empty() ? "Boughwork" : session.scene().title;

@@ -27,7 +27,7 @@ struct WindowSettings {
     int width = 1280;
     int height = 800;
     double scale = 1;             ///< As wanted; a small window may lower it (layout.h).
-    bool hidden = false;          ///< Nothing is shown; picture() still draws.
+    bool hidden = false;          ///< Nothing is shown; pixels() still draws.
     std::string autosave_folder;  ///< Empty: nothing is autosaved.
 };
 
@@ -48,10 +48,12 @@ public:
     const Layout& layout() const { return layout_; }
     /// Where the window's upper left corner lies on the page (magnifier.h).
     Vec2 corner_px() const { return corner_px_; }
-    /// What is seen: red, green, blue, alpha a pixel, the top row first.
-    std::vector<std::uint8_t> pixels() const;
-    /// The same, as the bytes of a PNG.
-    Result<std::string> picture() const;
+    /// What is seen.
+    Pixels pixels() const;
+    /// A text field has the keys.
+    bool wants_text() const;
+    /// As in WindowSettings, from now on.
+    void want_scale(double scale) { wanted_scale_ = scale; }
 
 private:
     Window(const WindowSettings& settings, Files& files);

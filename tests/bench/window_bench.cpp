@@ -51,7 +51,7 @@ struct Opened {
     /// One frame, until its pixels are there.
     void draw(const std::vector<SDL_Event>& events) {
         window->frame(events, now_s += 1.0 / 60);
-        if (window->pixels().empty()) stop("Nothing was drawn.");
+        if (window->pixels().rgba.empty()) stop("Nothing was drawn.");
     }
 };
 

@@ -28,11 +28,12 @@ struct Library {
     std::vector<std::string> owners;
 };
 
-const std::vector<Library> libraries{{"nlohmann/", {"engine/storage/", "gui/console/"}},
+const std::vector<Library> libraries{{"nlohmann/", {"engine/storage/", "gui/console/", "gui/web/"}},
                                      {"cairo", {"engine/drawing/"}},
                                      {"CLI/", {"gui/console/"}},
-                                     {"imgui", {"gui/window/"}},
-                                     {"SDL", {"gui/window/"}},
+                                     {"imgui", {"gui/window/", "gui/web/"}},
+                                     {"SDL", {"gui/window/", "gui/web/"}},
+                                     {"emscripten", {"gui/web/"}},
                                      {"GL/", {"gui/window/"}},
                                      {"catch2/", {"tests/"}},
                                      {"CGAL/", {"tests/"}},
@@ -47,9 +48,10 @@ struct Layer {
 const std::vector<Layer> layers{{"engine/", {"rules/", "gui/", "tests/"}},
                                 {"rules/", {"gui/", "tests/"}},
                                 {"gui/", {"tests/"}},
-                                {"gui/session/", {"gui/picture/", "gui/console/", "gui/window/"}},
-                                {"gui/picture/", {"gui/console/", "gui/window/"}},
-                                {"gui/console/", {"gui/window/"}}};
+                                {"gui/session/", {"gui/picture/", "gui/console/", "gui/window/", "gui/web/"}},
+                                {"gui/picture/", {"gui/console/", "gui/window/", "gui/web/"}},
+                                {"gui/console/", {"gui/window/", "gui/web/"}},
+                                {"gui/window/", {"gui/web/"}}};
 
 constexpr std::size_t most_lines = 400;
 

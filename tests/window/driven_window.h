@@ -10,6 +10,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "engine/drawing/cairo_pages.h"
 #include "engine/geometry/shape.h"
 #include "gui/window/window.h"
 #include "tests/session/memory_files.h"
@@ -184,12 +185,12 @@ public:
     /// What is seen within the box, pixel by pixel.
     std::vector<Colour> colours_in(const PixelBox& box) {
         frames();
-        const std::vector<std::uint8_t> pixels = window_->pixels();
-        const auto width = static_cast<std::size_t>(width_);
+        const Pixels seen = window_->pixels();
+        const auto width = static_cast<std::size_t>(seen.width);
         std::vector<Colour> colours;
         for (auto y = static_cast<std::size_t>(box.y); y < static_cast<std::size_t>(box.y + box.height); ++y)
             for (auto x = static_cast<std::size_t>(box.x); x < static_cast<std::size_t>(box.x + box.width); ++x) {
-                const std::uint8_t* pixel = &pixels[4 * (y * width + x)];
+                const std::uint8_t* pixel = &seen.rgba[4 * (y * width + x)];
                 colours.push_back({pixel[0], pixel[1], pixel[2]});
             }
         return colours;
@@ -198,7 +199,8 @@ public:
 
     void save_picture(const std::string& name) {
         frames();
-        const auto picture = window_->picture();
+        const Pixels seen = window_->pixels();
+        const auto picture = png_of_pixels(seen.width, seen.height, seen.rgba);
         REQUIRE(picture);
         const std::filesystem::path folder(BOUGHWORK_PICTURE_FOLDER);
         std::filesystem::create_directories(folder);

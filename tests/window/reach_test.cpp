@@ -38,7 +38,7 @@ double contrast_of(DrivenWindow& it, const Written& written, const std::vector<s
 
 void every_word_stands_out(DrivenWindow& it) {
     it.frames();
-    const std::vector<std::uint8_t> pixels = it.window().pixels();
+    const std::vector<std::uint8_t> pixels = it.window().pixels().rgba;
     for (const Written& written : it.window().widgets().lettering().written()) {
         if (written.colour.alpha < 255) continue;  // a button that can't be pressed now (1.4.3 leaves it out)
         INFO(written.words);

@@ -1,0 +1,32 @@
+# SPDX-License-Identifier: MIT
+# For the browser, the libraries are compiled from the sources of the same Debian packages. gui/web.sh has put them
+# into the folder BOUGHWORK_SOURCES. The targets have the names that find_package() gives them elsewhere.
+
+enable_language(C)
+set(sdl ${BOUGHWORK_SOURCES}/SDL2)
+# Of each part of SDL what is common to all machines, and the one driver for browsers.
+set(sdl_folders . atomic audio audio/emscripten cpuinfo dynapi events file filesystem/emscripten joystick
+  joystick/emscripten libm loadso/dlopen locale locale/emscripten main misc misc/emscripten power power/emscripten
+  render render/opengles2 render/software sensor sensor/dummy stdlib thread thread/generic timer timer/unix video
+  video/emscripten video/yuv2rgb)
+set(sdl_sources)
+foreach(folder IN LISTS sdl_folders)
+  file(GLOB sources CONFIGURE_DEPENDS ${sdl}/src/${folder}/*.c)
+  list(APPEND sdl_sources ${sources})
+endforeach()
+add_library(sdl STATIC ${sdl_sources})
+target_include_directories(sdl SYSTEM PUBLIC ${sdl}/include)
+# What the page has no use for: sound and game controllers.
+target_compile_definitions(sdl PUBLIC SDL_AUDIO_DISABLED SDL_JOYSTICK_DISABLED SDL_SENSOR_DISABLED)
+target_compile_options(sdl PRIVATE -w)
+
+set(imgui ${BOUGHWORK_SOURCES}/imgui)
+add_library(imgui STATIC ${imgui}/imgui.cpp ${imgui}/imgui_draw.cpp ${imgui}/imgui_tables.cpp
+  ${imgui}/imgui_widgets.cpp ${imgui}/backends/imgui_impl_sdlrenderer.cpp
+  ${imgui}/misc/cpp/imgui_stdlib.cpp)
+target_include_directories(imgui SYSTEM PUBLIC ${imgui} ${imgui}/misc/cpp)
+target_link_libraries(imgui PRIVATE sdl)
+
+# Headers alone. They are linked to, since their own folder is full of what belongs to this machine.
+add_library(nlohmann_json::nlohmann_json INTERFACE IMPORTED GLOBAL)
+target_include_directories(nlohmann_json::nlohmann_json INTERFACE ${BOUGHWORK_SOURCES}/headers)
