@@ -46,8 +46,10 @@ public:
 
     std::optional<Remedy> smallest() {
         for (const PieceNumber number : finding_.pieces) suggest_for(place_of(number));
+        // Of moves that are as small within a hair, the first suggested.
+        const auto in_hairs = [](const Move& move) { return std::llround(move.size_mm / hair_mm); };
         std::stable_sort(moves_.begin(), moves_.end(),
-                         [](const Move& x, const Move& y) { return x.size_mm < y.size_mm; });
+                         [&](const Move& x, const Move& y) { return in_hairs(x) < in_hairs(y); });
         if (moves_.size() > most_trials) moves_.resize(most_trials);
         for (const Move& move : moves_)
             if (puts_right(move)) return remedy_of(move);

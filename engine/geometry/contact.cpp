@@ -10,6 +10,10 @@
 namespace boughwork {
 namespace {
 
+/// Of places that differ by no more than the noise of reckoning, the first is taken: a gap is told at the same place
+/// after the plan is shifted, and on every machine. How wide it is remains exact.
+constexpr double noise_mm = 1e-11;
+
 /// The side of `convex` outside whose line `other` stays farthest, and how far (negative: inside).
 struct Separation {
     double distance_mm = -std::numeric_limits<double>::infinity();
@@ -25,10 +29,14 @@ double least_beyond(const Segment& side, const Polygon& other) {
 
 Separation widest_separation(const Polygon& convex, const Polygon& other) {
     Separation widest;
+    double beyond_side = widest.distance_mm;
     for (std::size_t i = 0; i < convex.size(); ++i) {
         const Segment s = side(convex, i);
         const double beyond = least_beyond(s, other);
-        if (beyond > widest.distance_mm) widest = {beyond, s};
+        widest.distance_mm = std::max(widest.distance_mm, beyond);
+        if (beyond <= beyond_side + noise_mm) continue;
+        beyond_side = beyond;
+        widest.side = s;
     }
     return widest;
 }
@@ -56,18 +64,23 @@ Vec2 nearest_on(const Segment& s, Vec2 point) {
     return s.from + share * along;
 }
 
-/// The shortest way from a corner of `corners` to a side of `sides`.
-Segment shortest_to_side(const Polygon& corners, const Polygon& sides) {
-    Segment shortest;
-    double least = std::numeric_limits<double>::infinity();
+/// The shortest way from a corner of one shape to a side of another.
+struct Way {
+    double length_mm = std::numeric_limits<double>::infinity();
+    Segment between;
+};
+
+Way shortest_to_side(const Polygon& corners, const Polygon& sides) {
+    Way shortest;
+    double along_way = shortest.length_mm;
     for (const Vec2 corner : corners) {
         for (std::size_t i = 0; i < sides.size(); ++i) {
             const Vec2 foot = nearest_on(side(sides, i), corner);
             const double d = distance(corner, foot);
-            if (d < least) {
-                least = d;
-                shortest = {corner, foot};
-            }
+            shortest.length_mm = std::min(shortest.length_mm, d);
+            if (d + noise_mm >= along_way) continue;
+            along_way = d;
+            shortest.between = {corner, foot};
         }
     }
     return shortest;
@@ -94,8 +107,8 @@ bool touch_along_a_side(const Polygon& a, const Polygon& b, double tolerance_mm)
 Gap gap(const Polygon& a, const Polygon& b) {
     const Separation from_a = widest_separation(a, b);
     const Separation from_b = widest_separation(b, a);
-    const bool by_a = from_a.distance_mm >= from_b.distance_mm;
-    const Separation& widest = by_a ? from_a : from_b;
+    const bool by_a = from_a.distance_mm + noise_mm >= from_b.distance_mm;
+    const Separation widest{std::max(from_a.distance_mm, from_b.distance_mm), by_a ? from_a.side : from_b.side};
     const Vec2 away = by_a ? outward_normal(widest.side) : -outward_normal(widest.side);
     if (widest.distance_mm <= 0) {
         const Segment depth = deepest(widest, by_a ? b : a);
@@ -105,10 +118,12 @@ Gap gap(const Polygon& a, const Polygon& b) {
     }
 
     // Apart: two convex shapes are nearest at a corner of one and a side of the other.
-    const Segment a_to_b = shortest_to_side(a, b);
-    const Segment b_to_a = shortest_to_side(b, a);
-    const Segment between = length(a_to_b) <= length(b_to_a) ? a_to_b : Segment{b_to_a.to, b_to_a.from};
-    const double apart = length(between);
+    const Way a_to_b = shortest_to_side(a, b);
+    const Way b_to_a = shortest_to_side(b, a);
+    const Segment between = a_to_b.length_mm <= b_to_a.length_mm + noise_mm
+                                ? a_to_b.between
+                                : Segment{b_to_a.between.to, b_to_a.between.from};
+    const double apart = std::min(a_to_b.length_mm, b_to_a.length_mm);
     return {.distance_mm = apart, .between = between, .way_out = apart > hair_mm ? direction(between) : away};
 }
 

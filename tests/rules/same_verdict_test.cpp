@@ -121,14 +121,21 @@ TEST_CASE("A plan that is shifted sideways is judged the same") {
     });
 }
 
-TEST_CASE("A plan that is shifted sideways is spoken of in the same words") {
-    // Words hang on a hair more seldom than the verdict: at a bend, two runs are as near to a piece.
+TEST_CASE("A plan that is shifted sideways is spoken of in the same words, and of the same places") {
+    // These hang on a hair more seldom than the verdict: at a bend, two runs are as near to a piece; along parallel
+    // sides, many places are.
     const auto same_words = [](const SceneBuilder& scene) {
         const Report before = scene.check();
-        const Report after = shifted(scene, -777.7).check();
+        const double by_mm = -777.7;
+        const Report after = shifted(scene, by_mm).check();
         REQUIRE(after.findings.size() == before.findings.size());
-        for (std::size_t i = 0; i < before.findings.size(); ++i)
+        for (std::size_t i = 0; i < before.findings.size(); ++i) {
             REQUIRE(after.findings[i].says == before.findings[i].says);
+            const std::vector<Vec2>& places = before.findings[i].where_mm;
+            REQUIRE(after.findings[i].where_mm.size() == places.size());
+            for (std::size_t k = 0; k < places.size(); ++k)
+                REQUIRE(distance(after.findings[i].where_mm[k], places[k] + Vec2{by_mm, 0}) < 1e-3);
+        }
     };
     for_many_scenes(same_words, 10'000);
 }
