@@ -35,7 +35,7 @@ web_sources=(libsdl2 imgui)
 # How the fuzz programs are built: asserts stay in, and many inputs a second are worth an optimised build.
 fuzz_settings=(
     -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-g1 -O2"
-    -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_WINDOW=OFF
+    -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_WINDOW=OFF -DBOUGHWORK_TOGETHER=ON
     -DBOUGHWORK_FUZZ=ON -DBOUGHWORK_SANITIZE=address,undefined
 )
 
@@ -127,9 +127,8 @@ licence() { printf '%s\n%s\n\n' "$1" "${1//?/=}" && cat "$2" && printf '\n\n'; }
 configure_web() {
     local sources=$1
     write_licences "$sources/licences.txt" "$sources"
-    export NODE_PATH=/usr/share/nodejs # where Debian's emscripten finds what it needs to make the program smaller
     configure -DCMAKE_TOOLCHAIN_FILE=/usr/share/emscripten/cmake/Modules/Platform/Emscripten.cmake \
-        -DCMAKE_BUILD_TYPE=MinSizeRel -DBUILD_TESTING=OFF "-DBOUGHWORK_SOURCES=$sources"
+        -DCMAKE_BUILD_TYPE=MinSizeRel -DBUILD_TESTING=OFF -DBOUGHWORK_TOGETHER=ON "-DBOUGHWORK_SOURCES=$sources"
 }
 
 make_build_folder() {
@@ -151,7 +150,7 @@ configure() {
     cmake "${fresh[@]}" -S "$root" -B "$build_folder" -G Ninja "$@" >&2
 }
 
-# Builds the named target.
+# Builds the named targets.
 build() {
-    cmake --build "$build_folder" --target "$1" >&2
+    cmake --build "$build_folder" --target "$@" >&2
 }

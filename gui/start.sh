@@ -19,7 +19,7 @@ file=${1:-$root/scenes/fair_example.bough.json}
 install_missing "${packages[@]}"
 make_build_folder
 # A folder that the tests prepared is taken as it is: other settings would build everything anew.
-is_configured || configure -DBUILD_TESTING=OFF
+is_configured || configure -DBUILD_TESTING=OFF -DBOUGHWORK_TOGETHER=ON
 build boughwork
 boughwork=$build_folder/gui/boughwork
 

@@ -8,7 +8,7 @@ namespace {
 
 Vec2 middle(const PixelBox& view) { return {view.x + view.width / 2, view.y + view.height / 2}; }
 
-double within_limits(double px_per_mm) { return std::clamp(px_per_mm, least_px_per_mm, most_px_per_mm); }
+double in_zoom_range(double px_per_mm) { return std::clamp(px_per_mm, least_px_per_mm, most_px_per_mm); }
 
 }  // namespace
 
@@ -29,13 +29,13 @@ Camera showing(const Box& box_mm, const PixelBox& view, double margin_px) {
     const double width = std::max(box_mm.high.x - box_mm.low.x, 1.0);
     const double height = std::max(box_mm.high.y - box_mm.low.y, 1.0);
     return {.centre_mm = 0.5 * (box_mm.low + box_mm.high),
-            .px_per_mm = within_limits(std::min(room_x / width, room_y / height)),
+            .px_per_mm = in_zoom_range(std::min(room_x / width, room_y / height)),
             .view = view};
 }
 
 Camera zoomed(const Camera& camera, double factor, Vec2 fixed_px) {
     Camera zoomed = camera;
-    zoomed.px_per_mm = within_limits(camera.px_per_mm * factor);
+    zoomed.px_per_mm = in_zoom_range(camera.px_per_mm * factor);
     zoomed.centre_mm = camera.centre_mm + (to_mm(camera, fixed_px) - to_mm(zoomed, fixed_px));
     return zoomed;
 }

@@ -4,11 +4,11 @@
 
 enable_language(C)
 set(sdl ${BOUGHWORK_SOURCES}/SDL2)
-# Of each part of SDL what is common to all machines, and the one driver for browsers.
-set(sdl_folders . atomic audio audio/emscripten cpuinfo dynapi events file filesystem/emscripten joystick
-  joystick/emscripten libm loadso/dlopen locale locale/emscripten main misc misc/emscripten power power/emscripten
-  render render/opengles2 render/software sensor sensor/dummy stdlib thread thread/generic timer timer/unix video
-  video/emscripten video/yuv2rgb)
+# Of each part of SDL what is common to all machines, and the one driver for browsers. The page has no use for sound,
+# game controllers and sensors, and the C library has SDL's own mathematics.
+set(sdl_folders . atomic cpuinfo dynapi events file filesystem/emscripten loadso/dlopen locale locale/emscripten misc
+  misc/emscripten power power/emscripten render render/opengles2 render/software stdlib thread thread/generic timer
+  timer/unix video video/emscripten video/yuv2rgb)
 set(sdl_sources)
 foreach(folder IN LISTS sdl_folders)
   file(GLOB sources CONFIGURE_DEPENDS ${sdl}/src/${folder}/*.c)
@@ -16,9 +16,12 @@ foreach(folder IN LISTS sdl_folders)
 endforeach()
 add_library(sdl STATIC ${sdl_sources})
 target_include_directories(sdl SYSTEM PUBLIC ${sdl}/include)
-# What the page has no use for: sound and game controllers.
 target_compile_definitions(sdl PUBLIC SDL_AUDIO_DISABLED SDL_JOYSTICK_DISABLED SDL_SENSOR_DISABLED)
 target_compile_options(sdl PRIVATE -w)
+# Many sources at a time, but for those with names that another has too.
+set_target_properties(sdl PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 12)
+set_source_files_properties(${sdl}/src/render/software/SDL_render_sw.c ${sdl}/src/video/yuv2rgb/yuv_rgb.c
+  ${sdl}/src/video/SDL_yuv.c PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 
 set(imgui ${BOUGHWORK_SOURCES}/imgui)
 add_library(imgui STATIC ${imgui}/imgui.cpp ${imgui}/imgui_draw.cpp ${imgui}/imgui_tables.cpp
