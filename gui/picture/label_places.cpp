@@ -21,7 +21,7 @@ constexpr double line_over_piece = 150;
 constexpr double over_wood = 60;
 constexpr double line_over_wood = 20;
 
-constexpr double square_px = 64;    // how finely the view is divided to find what is near
+constexpr double square_px = 32;    // how finely the view is divided to find what is near
 constexpr double between_px = 3;    // labels keep as far from everything
 constexpr double line_px = 7;       // the shortest line from a piece to its number
 constexpr int rows = 4;             // how many times farther off a number may stand ...
@@ -109,12 +109,13 @@ double LabelPlaces::crowding(const Box& label, const std::optional<Segment>& lea
     const bool seen = label.low.x >= view_.x && label.high.x <= view_.x + view_.width && label.low.y >= view_.y &&
                       label.high.y <= view_.y + view_.height;
     double cost = seen ? 0 : outside_view;
+    const Polygon outline = outline_of(wide);
     const Box both{{std::min(wide.low.x, line.low.x), std::min(wide.low.y, line.low.y)},
                    {std::max(wide.high.x, line.high.x), std::max(wide.high.y, line.high.y)}};
     for_each_near(both, [&](std::size_t i) {
         const Obstacle& other = obstacles_[i];
         if (own == i) return true;
-        if (within_gap(wide, other.box, 0) && overlapping(other.outline, outline_of(wide)))
+        if (within_gap(wide, other.box, 0) && overlapping(other.outline, outline))
             cost += other.cost_below_label;
         if (leader && within_gap(line, other.box, 0) && crosses(*leader, other.outline))
             cost += other.cost_below_leader;

@@ -10,6 +10,7 @@
 #include <fstream>
 #include <iterator>
 #include <memory>
+#include <optional>
 
 #include "engine/storage/plan_file.h"
 #include "engine/words/say.h"
@@ -25,6 +26,7 @@ EM_JS(void, tell_verdict, (const char* json), { page.text.showVerdict(JSON.parse
 EM_JS(void, tell_words, (const char* json), { page.text.showWords(JSON.parse(UTF8ToString(json))); });
 EM_JS(void, want_keyboard, (int wanted), { page.keys.wantKeyboard(wanted); });
 EM_JS(void, keep_open_path, (const char* path), { page.groups.keepOpenPath(UTF8ToString(path)); });
+EM_JS(void, copy_text, (const char* text), { page.keys.copy(UTF8ToString(text)); });
 EM_JS(void, leave_page, (), { page.groups.leave(); });
 
 namespace boughwork {
@@ -116,6 +118,10 @@ private:
         }
         const int keyboard = session().held() ? 0 : window_->wants_text() ? 1 : 0;
         if (keyboard != keyboard_) want_keyboard(keyboard_ = keyboard);
+        if (session().to_clipboard() && session().to_clipboard() != copied_) {
+            copied_ = session().to_clipboard();
+            copy_text(copied_->c_str());
+        }
         if (session().path() != open_path_) keep_open_path((open_path_ = session().path()).c_str());
         if (now < last_told_s_ + verdict_s) return;
         last_told_s_ = now;
@@ -135,6 +141,7 @@ private:
     bool told_words_ = false;
     std::string told_verdict_;
     std::string open_path_;
+    std::optional<std::string> copied_;
     int keyboard_ = 0;
 };
 
@@ -166,7 +173,9 @@ using namespace boughwork;
 
 /// Before anything else. `locale` as browsers name it: "es-MX". Gives back the page's own words.
 EMSCRIPTEN_KEEPALIVE const char* speak_as(const char* locale) {
-    speak(language_of(locale));
+    std::string name = locale;
+    std::replace(name.begin(), name.end(), '-', '_');  // as POSIX writes it
+    speak(language_of(name));
     return give_back(page_words_as_json());
 }
 

@@ -80,8 +80,12 @@ void Input::take(std::deque<SDL_Event>& events, Vec2 window_px, double pixels_pe
     second_finger_ = false;
     hovers_at_.reset();
     two_fingers_.reset();
+    bool moved = false;
     while (!events.empty()) {
         const SDL_Event event = events.front();
+        // A finger comes and presses at once; what lies below it is to be known first, or a field keeps the press.
+        if (event.type == SDL_MOUSEBUTTONDOWN && moved) return;
+        moved = moved || event.type == SDL_MOUSEMOTION;
         events.pop_front();
         if (take(event, window_px, pixels_per_point)) return;
     }

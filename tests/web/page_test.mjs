@@ -102,3 +102,214 @@ for (const way of ['http', 'file'])
       assert.equal(JSON.parse(checked(home.path)).score, score);
     });
   });
+
+test('groups at one machine: each has its own plan, a wipe takes two presses', async () => {
+  await acted(server.address, {}, async tab => {
+    await tab.begin('Owls');
+    await tab.drag(await tab.placeOf('envelope piece 12'), await tab.placeOfMm(...room));
+    await tab.page.click('#otherButton');
+    await tab.begin('Wrens');
+    assert.ok(!(await hung(tab)).includes(12), 'another group sees no plan of theirs');
+    await tab.page.click('#otherButton');
+    await tab.page.fill('#groupName', 'owls');  // as it was written first
+    await tab.page.click('#beginButton');
+    await tab.settled();
+    assert.equal(await tab.text('who'), 'Owls');
+    assert.ok((await hung(tab)).includes(12));
+    await tab.page.click('#otherButton');
+    await tab.page.waitForSelector('#groupList li');
+    await tab.picture('groups');
+
+    const line = name => tab.page.locator('#groupList li', {hasText: name});
+    await line('Owls').getByRole('button', {name: 'wipe'}).click();
+    assert.equal(await line('Owls').count(), 1);
+    await tab.picture('groups_wipe');
+    await line('Owls').getByRole('button', {name: 'keep it'}).click();
+    await line('Owls').getByRole('button', {name: 'wipe'}).click();
+    await line('Owls').getByRole('button', {name: 'wipe all that Owls has here'}).click();
+    assert.deepEqual(await tab.page.locator('#groupList strong').allTextContents(), ['Wrens']);
+    assert.ok(await tab.page.evaluate(() => !Object.keys(localStorage).some(key => /owls/i.test(key))));
+  });
+});
+
+test('a page that falls down loses nothing, and another group\'s page at the same time does no harm', async () => {
+  await acted(server.address, {}, async (tab, context) => {
+    const other = await Tab.open(context, server.address);
+    await other.begin('Wrens');
+    const fallen = await Tab.open(context, server.address);
+    await fallen.begin('Owls');
+    await fallen.drag(await fallen.placeOf('envelope piece 12'), await fallen.placeOfMm(...room));
+    const before = await fallen.plan();
+    const devtools = await context.newCDPSession(fallen.page);
+    devtools.send('Page.crash').catch(() => {});
+    await fallen.page.waitForEvent('crash');
+
+    await tab.page.reload();
+    await tab.page.locator('#groupList li', {hasText: 'Owls'}).getByRole('button', {name: 'go on'}).click();
+    await tab.settled();
+    assert.deepEqual(await tab.plan(), before);
+    assert.ok(!(await hung(other)).includes(12));
+  });
+});
+
+test('two pages of one group keep a copy each', async () => {
+  await acted(server.address, {}, async (tab, context) => {
+    await tab.begin('Owls');
+    await tab.drag(await tab.placeOf('envelope piece 12'), await tab.placeOfMm(...room));
+    const second = await Tab.open(context, server.address);
+    await second.begin('Owls');
+    assert.ok(!(await hung(second)).includes(12));
+    await second.drag(await second.placeOfMm(...pieceFour), await second.placeOf('make a piece'));
+    await tab.page.reload();
+    await tab.settled();
+    assert.ok((await hung(tab)).includes(12));
+    assert.ok((await hung(tab)).includes(4));
+  });
+});
+
+test('the browser keeps its keys, the table has its own, and Escape, then Tab leaves it', async () => {
+  await acted(server.address, {}, async tab => {
+    await tab.page.addInitScript(() => {
+      window.pressed = [];
+      window.addEventListener('keydown', event => window.pressed.push(event), {capture: true});
+    });
+    await tab.page.reload();
+    await tab.begin('Owls');
+    const taken = async key => {
+      await tab.page.keyboard.press(key);
+      return tab.page.evaluate(() => window.pressed.at(-1).defaultPrevented);
+    };
+    for (const key of ['F5', 'F12', 'F11', 'Control+r', 'Control+l', 'Control+t', 'Control+0', 'Control+-', 'Control+f',
+      'Control+p', 'Alt+ArrowLeft', 'Control+Shift+I'])
+      assert.equal(await taken(key), false, key);
+    for (const key of ['F1', 'Escape', 'Control+z', 'Control+y', 'ArrowLeft', 'Tab'])
+      assert.equal(await taken(key), true, key);
+    await tab.page.keyboard.press('Escape');
+    await tab.page.keyboard.press('Tab');
+    assert.ok(!await tab.page.evaluate(() => document.getElementById('keys').contains(document.activeElement)));
+  });
+});
+
+test('text: pasted, copied, with accents, and by a keyboard on the screen', async () => {
+  await acted(server.address, {permissions: ['clipboard-read', 'clipboard-write']}, async tab => {
+    await tab.begin('Owls');
+    await tab.click('make a piece');
+    await tab.click('three sides');
+    await tab.click('side 1');
+    await tab.page.evaluate(() => navigator.clipboard.writeText('7.25'));
+    await tab.pressKey('Control+v');
+    await tab.page.evaluate(() => navigator.clipboard.writeText(''));
+    await tab.pressKey('Control+a');
+    await tab.pressKey('Control+c');
+    assert.equal(await tab.page.evaluate(() => navigator.clipboard.readText()), '7.25');
+    await tab.pressKey('Escape');
+    await tab.pressKey('Escape');
+
+    await tab.click('title');
+    await tab.picture('title');
+    await tab.pressKey('Control+a');
+    await tab.page.keyboard.insertText('Búhos, mesa 2');
+    await tab.settled();
+    await tab.pressKey('Enter');
+    assert.equal((await tab.plan()).title, 'Búhos, mesa 2');
+
+    await tab.pressKey('2');
+    await tab.click('copy as CSV');
+    assert.equal(await tab.page.evaluate(() => navigator.clipboard.readText()),
+      await tab.call('judgedCsv', await tab.call('plan')));
+  });
+});
+
+test('files: opened, refused with a reason, saved, a table and a picture taken home, a page printed', async () => {
+  await acted(server.address, {}, async tab => {
+    await tab.begin('Owls');
+    const little = join(process.env.BOUGHWORK_SCENES, 'little_fair.bough.json');
+    await tab.page.setInputFiles('#file', little);
+    await tab.settled();
+    assert.deepEqual((await tab.plan()).pieces, JSON.parse(readFileSync(little, 'utf8')).pieces);
+
+    const before = await tab.plan();
+    const broken = join(pictures, 'broken.bough.json');
+    writeFileSync(broken, readFileSync(little).subarray(0, 300));
+    await tab.page.setInputFiles('#file', broken);
+    await tab.settled();
+    assert.match(await tab.text('referee'), /broken\.bough\.json.*stays as it was/);
+    await tab.picture('refused');
+    assert.deepEqual(await tab.plan(), before);
+
+    const saved = await tab.download(() => tab.pressKey('Control+s'));
+    assert.equal(saved.name, 'little_fair.bough.json');
+    assert.equal(checked(saved.path), await tab.call('judgedJson', await tab.call('plan')));
+
+    await tab.pressKey('2');
+    await tab.click('save as CSV');
+    const table = await tab.download(() => tab.click('save'));
+    assert.match(table.name, /\.csv$/);
+    assert.equal(readFileSync(table.path, 'utf8'), await tab.call('judgedCsv', await tab.call('plan')));
+
+    const picture = await tab.download(() => tab.page.click('#pictureButton'));
+    assert.match(picture.name, /\.png$/);
+    assert.deepEqual([...readFileSync(picture.path).subarray(1, 4)], [...Buffer.from('PNG')]);
+    writeFileSync(join(pictures, 'taken_home.png'), readFileSync(picture.path));
+
+    const paper = join(pictures, 'printed.pdf');
+    writeFileSync(paper, await tab.page.pdf({format: 'A4'}));
+    const words = spawnSync('pdftotext', ['-layout', paper, '-'], {encoding: 'utf8'}).stdout;
+    for (const said of [await tab.text('score'), 'Data table']) assert.ok(words.includes(said), words);
+  });
+});
+
+test('what is read instead of seen: named, in step, in Spanish too; nothing may leave the page', async () => {
+  await acted(server.address, {locale: 'es-MX'}, async tab => {
+    await tab.page.waitForSelector('#groupName:visible');
+    assert.equal(await tab.text('whose'), '¿De quién es el plan?');
+    await tab.picture('spanish_start');
+    await tab.begin('Búhos');
+    assert.equal(await tab.page.getAttribute('html', 'lang'), 'es');
+    await tab.page.click('#readButton');
+    await tab.settled();
+    await tab.picture('spanish_verdict');
+    const table = tab.page.getByRole('application', {name: /La mesa de planificación/});
+    assert.equal(await table.count(), 1);
+    for (const heading of ['Puntuación', 'Lo que ha visto el árbitro', 'El reto pide'])
+      assert.equal(await tab.page.getByRole('heading', {name: heading}).count(), 1);
+    assert.equal((await tab.cells('pieces')).length, 15);
+
+    await tab.page.getByRole('button', {name: 'licencias'}).click();
+    const licences = await tab.page.locator('#licences pre').textContent();
+    for (const part of ['Boughwork', 'SDL2', 'Dear ImGui', 'nlohmann', 'Andika', 'DejaVu', 'musl', 'LLVM'])
+      assert.ok(licences.includes(part), part);
+    await tab.page.click('#closeLicences');
+
+    const refused = await tab.page.evaluate(async address => {
+      const asked = await fetch(address).then(() => 'answered', () => 'refused');
+      const script = document.createElement('script');
+      script.textContent = 'window.ran = true';
+      document.body.append(script);
+      return [asked, window.ran];
+    }, server.address);
+    assert.deepEqual(refused, ['refused', undefined]);
+    tab.complaints = tab.complaints.filter(words => !/Content Security Policy|Failed to fetch/.test(words));
+    tab.requests = tab.requests.slice(0, 1);
+  });
+});
+
+for (const [name, settings] of Object.entries({
+  laptop: {viewport: {width: 1366, height: 650}},
+  tablet: {viewport: {width: 1180, height: 820}, deviceScaleFactor: 2, hasTouch: true},
+  tablet_upright: {viewport: {width: 820, height: 1106}, deviceScaleFactor: 2, hasTouch: true},
+  dense: {viewport: {width: 1366, height: 768}, deviceScaleFactor: 2},
+  zoomed: {viewport: {width: 1093, height: 614}, deviceScaleFactor: 1.25},
+}))
+  test(`on a ${name.replace('_', ' ')} screen a hand finds what it sees`, async () => {
+    await acted(server.address, settings, async tab => {
+      await tab.begin('Owls');
+      await tab.drag(await tab.placeOf('envelope piece 8'), await tab.placeOfMm(...room));
+      await tab.picture(`screen_${name}`);
+      assert.ok((await hung(tab)).includes(8));
+      await tab.page.setViewportSize({width: settings.viewport.width - 120, height: settings.viewport.height - 40});
+      await tab.settled();
+      await tab.drag(await tab.placeOfMm(...pieceFour), await tab.placeOf('make a piece'));
+      assert.ok(!(await hung(tab)).includes(4));
+    });
+  });

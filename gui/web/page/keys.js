@@ -13,12 +13,14 @@ page.keys = (() => {
 
   // With Ctrl the table takes these alone (gui/session/command_table.cpp); A is for its text fields.
   const withCtrl = new Set(['a', 'e', 'i', 'o', 's', 'y', 'z']);
+  const withCtrlAndShift = new Set(['s', 'z']);
   const clipboard = new Set(['c', 'v', 'x']);
   const modifiers = new Set(['Control', 'Shift', 'Alt', 'AltGraph', 'Meta']);
   const isOurs = event => {
     const key = event.key.toLowerCase();
     if (event.altKey && !event.getModifierState('AltGraph')) return false;
-    if (event.ctrlKey && !event.getModifierState('AltGraph') || event.metaKey) return withCtrl.has(key);
+    if (event.ctrlKey && !event.getModifierState('AltGraph') || event.metaKey)
+      return (event.shiftKey ? withCtrlAndShift : withCtrl).has(key);
     return !/^F([2-9]|1[0-2])$/.test(event.key);
   };
   // Before SDL, which listens further in.
@@ -74,6 +76,9 @@ page.keys = (() => {
       event.clipboardData.setData('text/plain', words);
     });
 
+  // What a button of the table copies. Where the browser does not let it, Ctrl+C does.
+  const copy = words => { navigator.clipboard?.writeText(words).catch(() => {}); };
+
   // A keyboard on the screen comes only in answer to a finger, and for a field of the page.
   const wantKeyboard = wanted => {
     writes = wanted;
@@ -89,5 +94,5 @@ page.keys = (() => {
   canvas.addEventListener('contextmenu', event => event.preventDefault());
   around.addEventListener('focusin', () => { afterEscape = false; });
 
-  return {wantKeyboard};
+  return {wantKeyboard, copy};
 })();

@@ -27,32 +27,36 @@ page.text = (() => {
     at('readButton').setAttribute('aria-expanded', seen);
   };
 
-  const rows = (body, lines, cellOf) => body.replaceChildren(...lines.map(cells => {
-    const row = document.createElement('tr');
-    cells.forEach((words, column) => row.append(cellOf(words, column)));
-    return row;
-  }));
-  const cell = (kind, words, scope) => {
-    const made = document.createElement(kind);
-    made.textContent = words;
+  // Only what differs is touched: a drag changes a cell or two, and what changes may be read aloud.
+  const put = (made, words) => { if (made.textContent !== words) made.textContent = words; };
+  const fill = (parent, count, make) => {
+    while (parent.childElementCount > count) parent.lastElementChild.remove();
+    while (parent.childElementCount < count) parent.append(make(parent.childElementCount));
+    return [...parent.children];
+  };
+  const cell = scope => {
+    const made = document.createElement(scope ? 'th' : 'td');
     if (scope) made.scope = scope;
     return made;
   };
-  const bodyCell = (words, column) => column === 0 ? cell('th', words, 'row') : cell('td', words);
-  // What is read aloud when it changes is touched only then.
-  const put = (id, words) => { if (at(id).textContent !== words) at(id).textContent = words; };
+  const rows = (body, lines, scopeOf) =>
+    fill(body, lines.length, () => document.createElement('tr')).forEach((row, i) =>
+      fill(row, lines[i].length, column => cell(scopeOf(column))).forEach((made, k) => put(made, lines[i][k])));
+  const ofBody = column => column === 0 ? 'row' : '';
+  const ofHead = () => 'col';
 
   text.showVerdict = verdict => {
     text.verdict = verdict;
-    put('score', verdict.score);
-    put('counts', verdict.plan + ': ' + verdict.counts);
-    put('referee', verdict.referee);
+    put(at('score'), verdict.score);
+    put(at('counts'), verdict.plan + ': ' + verdict.counts);
+    put(at('referee'), verdict.referee);
+    at('findings').className = verdict.findings.length > 0 ? '' : 'none';
     const found = verdict.findings.length > 0 ? verdict.findings : [text.words.none];
-    at('findings').replaceChildren(...found.map(words => cell('li', words)));
-    rows(at('challenge').tBodies[0], verdict.challenge, bodyCell);
-    rows(at('pieces').tHead, [verdict.table.head], words => cell('th', words, 'col'));
-    rows(at('pieces').tBodies[0], verdict.table.rows, bodyCell);
-    put('totals', verdict.table.counts + ' · ' + verdict.table.score);
+    fill(at('findings'), found.length, () => document.createElement('li')).forEach((item, i) => put(item, found[i]));
+    rows(at('challenge').tBodies[0], verdict.challenge, ofBody);
+    rows(at('pieces').tHead, [verdict.table.head], ofHead);
+    rows(at('pieces').tBodies[0], verdict.table.rows, ofBody);
+    put(at('totals'), verdict.table.counts + ' · ' + verdict.table.score);
   };
 
   return text;
