@@ -100,6 +100,7 @@ public:
             session().perform(TakeInTable{path});
         else
             session().perform(OpenFile{path});
+        pace_.wake();
         // Only the plan that was opened has its place among the group's own.
         if (session().path() != path) (void)files_.remove(path);
     }

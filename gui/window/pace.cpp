@@ -6,7 +6,7 @@
 namespace boughwork {
 
 void Pace::go_on(Window& window, const std::vector<SDL_Event>& events, double now_s) {
-    if (!events.empty()) frames_ = frames_after_an_event;
+    if (!events.empty()) wake();
     if (frames_ > 0) {
         window.frame(events, now_s);
         --frames_;
@@ -15,7 +15,7 @@ void Pace::go_on(Window& window, const std::vector<SDL_Event>& events, double no
     }
     if (std::any_of(events.begin(), events.end(), [](const SDL_Event& e) { return e.type == SDL_QUIT; })) {
         window.session().perform(Leave{});
-        frames_ = frames_after_an_event;
+        wake();
     }
 }
 

@@ -12,6 +12,8 @@ class Pace {
 public:
     /// Shows the window what came since, draws it if there is something new, and lets the time go on.
     void go_on(Window& window, const std::vector<SDL_Event>& events, double now_s);
+    /// Something else than an event has changed what is to be seen.
+    void wake() { frames_ = frames_after_an_event; }
     /// True while the next frame shows something else than the last one.
     bool moves() const { return frames_ > 0; }
 

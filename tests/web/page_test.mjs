@@ -227,6 +227,7 @@ test('files: opened, refused with a reason, saved, a table and a picture taken h
     await tab.page.setInputFiles('#file', little);
     await tab.settled();
     assert.deepEqual((await tab.plan()).pieces, JSON.parse(readFileSync(little, 'utf8')).pieces);
+    assert.ok(await tab.shows('envelope piece 1'), 'what was opened is drawn, though nothing was pressed');
 
     const before = await tab.plan();
     const broken = join(pictures, 'broken.bough.json');
