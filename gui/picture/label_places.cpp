@@ -115,8 +115,7 @@ double LabelPlaces::crowding(const Box& label, const std::optional<Segment>& lea
     for_each_near(both, [&](std::size_t i) {
         const Obstacle& other = obstacles_[i];
         if (own == i) return true;
-        if (within_gap(wide, other.box, 0) && overlapping(other.outline, outline))
-            cost += other.cost_below_label;
+        if (within_gap(wide, other.box, 0) && overlapping(other.outline, outline)) cost += other.cost_below_label;
         if (leader && within_gap(line, other.box, 0) && crosses(*leader, other.outline))
             cost += other.cost_below_leader;
         return cost < enough;
