@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The program in a browser. The page (gui/web/page/) asks whose plan it is, calls begin_table(), and from then on each
-// frame of the browser's is one of ours. What the page may call is exported here; what it is called for stands beside
-// each function as `page. ...`. Texts that are given back stay until the next call that gives one back.
+// frame of the browser's is one of ours. What the page may call is exported here, and called by page.program
+// (gui/web/page/start.js). A text that is given back stays until the next one is.
 #include <SDL.h>
 #include <emscripten.h>
 #include <emscripten/html5.h>
@@ -11,8 +11,10 @@
 #include <iterator>
 #include <memory>
 #include <optional>
+#include <string_view>
 
 #include "engine/storage/plan_file.h"
+#include "engine/utf8.h"
 #include "engine/words/say.h"
 #include "gui/console/printed.h"
 #include "gui/picture/plan_page.h"
@@ -227,12 +229,19 @@ EMSCRIPTEN_KEEPALIVE const char* copied(int cut) {
     return give_back(std::move(copy));
 }
 
-/// From a keyboard on the screen.
+/// What was typed, on whatever keyboard.
 EMSCRIPTEN_KEEPALIVE void type_text(const char* text) {
-    SDL_Event event{};
-    event.type = SDL_TEXTINPUT;
-    SDL_strlcpy(event.text.text, text, sizeof event.text.text);
-    SDL_PushEvent(&event);
+    std::string_view rest = text;
+    while (!rest.empty()) {
+        SDL_Event event{};
+        event.type = SDL_TEXTINPUT;
+        // As many whole letters as one event holds.
+        const std::size_t count = well_formed_utf8(rest.substr(0, sizeof event.text.text - 1));
+        if (count == 0) return;
+        std::copy_n(rest.data(), count, event.text.text);
+        SDL_PushEvent(&event);
+        rest.remove_prefix(count);
+    }
 }
 EMSCRIPTEN_KEEPALIVE void press_key(int key) { push_key(key, KMOD_NONE); }
 

@@ -34,8 +34,15 @@ Vec2 place_of(const SDL_TouchFingerEvent& finger, Vec2 window_px) {
     return {finger.x * window_px.x, finger.y * window_px.y};
 }
 
+// In a page it may be a Mac's keyboard, where the other key has that task.
+#ifdef __EMSCRIPTEN__
+constexpr int ctrl_keys = KMOD_CTRL | KMOD_GUI;
+#else
+constexpr int ctrl_keys = KMOD_CTRL;
+#endif
+
 void set_modifiers(ImGuiIO& io, std::uint16_t modifiers) {
-    io.KeyCtrl = (modifiers & KMOD_CTRL) != 0;
+    io.KeyCtrl = (modifiers & ctrl_keys) != 0;
     io.KeyShift = (modifiers & KMOD_SHIFT) != 0;
     io.KeyAlt = (modifiers & KMOD_ALT) != 0;
     io.KeySuper = (modifiers & KMOD_GUI) != 0;

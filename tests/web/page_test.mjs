@@ -208,10 +208,11 @@ test('text: pasted, copied, with accents, and by a keyboard on the screen', asyn
     await tab.click('title');
     await tab.picture('title');
     await tab.pressKey('Control+a');
-    await tab.page.keyboard.insertText('Búhos, mesa 2');
+    const title = 'Búhos y ñandúes, mesa 2: el árbol de la feria';  // more than one event of SDL's holds
+    await tab.page.keyboard.insertText(title);
     await tab.settled();
     await tab.pressKey('Enter');
-    assert.equal((await tab.plan()).title, 'Búhos, mesa 2');
+    assert.equal((await tab.plan()).title, title);
 
     await tab.pressKey('2');
     await tab.click('copy as CSV');

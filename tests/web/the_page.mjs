@@ -61,7 +61,7 @@ export class Tab {
   /// What was drawn and said has caught up with what was done.
   async settled() {
     await this.page.waitForFunction(() => document.getElementById('score').textContent !== '');
-    await this.page.waitForTimeout(600);
+    await this.page.waitForTimeout(400);
   }
 
   async call(name, ...given) {

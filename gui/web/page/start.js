@@ -10,7 +10,7 @@ page.program = (() => {
     speakAs: locale => JSON.parse(call('speak_as', ['string'], locale)),
     begin: (group, path) => call('begin_table', ['string', 'string'], group, path),
     drawNow: () => Module._draw_now(),
-    putAside: () => Module._put_aside(),
+    putAside: () => Module._put_aside?.(),  // nothing, as long as the program is not there
     takeIn: (name, bytes) => {
       const place = Module._malloc(bytes.length + 1);
       Module.HEAPU8.set(bytes, place);
