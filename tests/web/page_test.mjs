@@ -5,7 +5,7 @@ import {spawnSync} from 'node:child_process';
 import {readFileSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {after, before, test} from 'node:test';
-import {Tab, consolePath, fileAddress, launch, pagePath, pictures, serve} from './the_page.mjs';
+import {Tab, consolePath, fileAddress, launch, launchWithoutWebGL, pictures, serve} from './the_page.mjs';
 
 let browser;
 let server;
@@ -18,9 +18,11 @@ after(async () => {
   server?.close();
 });
 
+const laptop = {width: 1366, height: 768};
+
 /// Runs `story` in a browser of its own, and looks that nothing was complained of and nothing left the page.
 const acted = async (address, settings, story) => {
-  const context = await browser.newContext({viewport: {width: 1366, height: 768}, locale: 'en-US', ...settings});
+  const context = await browser.newContext({viewport: laptop, locale: 'en-US', ...settings});
   try {
     const tab = await Tab.open(context, address);
     await story(tab, context);
@@ -294,6 +296,21 @@ test('what is read instead of seen: named, in step, in Spanish too; nothing may 
     tab.complaints = tab.complaints.filter(words => !/Content Security Policy|Failed to fetch/.test(words));
     tab.requests = tab.requests.slice(0, 1);
   });
+});
+
+test('where the browser has no WebGL the processor draws', async () => {
+  const plain = await launchWithoutWebGL();
+  try {
+    const tab = await Tab.open(await plain.newContext({viewport: laptop, locale: 'en-US'}), fileAddress);
+    assert.ok(await tab.page.evaluate(() => document.createElement('canvas').getContext('webgl') === null));
+    await tab.begin('Owls');
+    await tab.drag(await tab.placeOf('envelope piece 12'), await tab.placeOfMm(...room));
+    assert.ok((await hung(tab)).includes(12));
+    await tab.picture('without_webgl');
+    assert.deepEqual(tab.complaints, []);
+  } finally {
+    await plain.close();
+  }
 });
 
 for (const [name, settings] of Object.entries({

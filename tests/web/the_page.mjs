@@ -15,12 +15,15 @@ export const consolePath = setting('BOUGHWORK_PROGRAM');
 export const pictures = setting('BOUGHWORK_PICTURES');
 mkdirSync(pictures, {recursive: true});
 
-export const launch = () => chromium.launch({
+const webGL = ['--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+const noWebGL = ['--disable-gpu', '--disable-3d-apis'];
+
+export const launch = (drawing = webGL) => chromium.launch({
   executablePath: process.env.BOUGHWORK_CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync', '--use-gl=angle', '--use-angle=swiftshader',
-    '--enable-unsafe-swiftshader'],
+    '--disable-component-update', '--disable-sync', ...drawing],
 });
+export const launchWithoutWebGL = () => launch(noWebGL);
 
 /// A web server for the one file, and its address.
 export const serve = async () => {
