@@ -94,7 +94,7 @@ fetch_sources() {
         -o "Dir::State::lists=$folder/lists" -o APT::Sandbox::User=root)
     (cd "$folder" && "${apt_get[@]}" update && "${apt_get[@]}" source --download-only "${web_sources[@]}") >&2 ||
         stop "The sources of ${web_sources[*]} could not be fetched. Is there a network?"
-    # Debian's own changes concern neither what is compiled here.
+    # Debian's own changes concern nothing that is compiled here.
     local archive
     for archive in "$folder"/*.orig.tar.*; do tar --extract --file "$archive" --directory "$folder"; done
     mv "$folder"/SDL2-* "$folder/SDL2"

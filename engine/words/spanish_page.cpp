@@ -35,10 +35,8 @@ Chapter spanish_page() {
         {"Let go, and the file is opened.", "Suelta, y se abre el archivo."},
         {"This browser keeps nothing of this page. Save before you close it.",
          "Este navegador no guarda nada de esta página. Guarda antes de cerrarla."},
-        {"This browser is too old for the planning table, or forbids WebAssembly. A newer one opens it.",
-         "Este navegador es demasiado antiguo para la mesa de planificación, o no permite WebAssembly. Uno más nuevo "
-         "la "
-         "abre."},
+        {"Something went wrong here. Load the page again: what you did is kept.",
+         "Aquí algo ha fallado. Vuelve a cargar la página: lo que hiciste está guardado."},
         {"The browser's storage is full.", "El almacenamiento del navegador está lleno."},
         {"What it holds there stays as it was.", "Lo que contiene se queda como estaba."},
         {"Take copies home and wipe what nobody needs.", "Llévate copias y borra lo que nadie necesita."},

@@ -8,7 +8,6 @@
 #include <filesystem>
 #include <set>
 #include <sstream>
-#include <tuple>
 
 #include "engine/utf8.h"
 #include "engine/words/say.h"
@@ -148,7 +147,7 @@ Result<std::vector<Files::Entry>> BrowserFiles::list(const std::string& folder) 
 
 void BrowserFiles::ask_for_file(const std::string& ending) { ask_person_for_file(ending.c_str()); }
 
-std::string BrowserFiles::take_in(const std::string& name, const std::string& content) {
+BrowserFiles::TakenIn BrowserFiles::take_in(const std::string& name, const std::string& content) {
     const std::string own = name_of(name).empty() ? "plan.bough.json" : name_of(name);
     const std::size_t dot = std::min(own.find('.', 1), own.size());
     std::string path = "/" + own;
@@ -158,8 +157,9 @@ std::string BrowserFiles::take_in(const std::string& name, const std::string& co
     };
     for (int number = 2; another_is_there(); ++number)
         path = "/" + own.substr(0, dot) + " " + std::to_string(number) + own.substr(dot);
+    if (exists(path)) return {path, true};
     if (!lay_down(path, content)) held_[key(path)] = content;
-    return path;
+    return {path, false};
 }
 
 }  // namespace boughwork

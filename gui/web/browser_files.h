@@ -33,9 +33,12 @@ public:
     /// A file that is there until the page is left, and is not the group's own.
     void lend(const std::string& path, const std::string& content) { held_[key(path)] = content; }
 
-    /// Lays down what the person chose or dropped, under that name or, where there is one, "name 2". Gives back the
-    /// path.
-    std::string take_in(const std::string& name, const std::string& content);
+    struct TakenIn {
+        std::string path;
+        bool was_there = false;  ///< The group had it already, byte for byte.
+    };
+    /// Lays down what the person chose or dropped, under that name or, where there is another, "name 2".
+    TakenIn take_in(const std::string& name, const std::string& content);
 
 private:
     std::string key(const std::string& path) const;

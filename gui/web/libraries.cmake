@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
 # For the browser, the libraries are compiled from the sources of the same Debian packages. gui/web.sh has put them
-# into the folder BOUGHWORK_SOURCES. The targets have the names that find_package() gives them elsewhere.
+# into the folder BOUGHWORK_SOURCES.
 
 enable_language(C)
 set(sdl ${BOUGHWORK_SOURCES}/SDL2)

@@ -94,7 +94,7 @@ public:
     }
 
     void take_in(const std::string& name, const std::string& content) {
-        const std::string path = files_.take_in(name, content);
+        const auto [path, was_there] = files_.take_in(name, content);
         const bool table = path.size() > 4 && path.compare(path.size() - 4, 4, ".csv") == 0;
         if (session().dialog() == Dialog::take_challenge)
             session().perform(TakeChallenge{path});
@@ -104,7 +104,7 @@ public:
             session().perform(OpenFile{path});
         pace_.wake();
         // Only the plan that was opened has its place among the group's own.
-        if (session().path() != path) (void)files_.remove(path);
+        if (!was_there && session().path() != path) (void)files_.remove(path);
     }
 
     std::string in_points(Vec2 page_px) const {

@@ -140,8 +140,7 @@ std::string page_words_as_json() {
                         "Escape, then Tab.")},
          {"drop", say("Let go, and the file is opened.")},
          {"noStorage", say("This browser keeps nothing of this page. Save before you close it.")},
-         {"tooOld",
-          say("This browser is too old for the planning table, or forbids WebAssembly. A newer one opens it.")}});
+         {"fell", say("Something went wrong here. Load the page again: what you did is kept.")}});
 }
 
 std::string drawing_as_json(const Drawing& drawing) {

@@ -37,7 +37,7 @@ Screen::~Screen() {
 
 Result<Done> Screen::open(int width, int height, bool /*hidden*/) {
     SDL_SetHint(SDL_HINT_EMSCRIPTEN_KEYBOARD_ELEMENT, "#keys");  // those elsewhere on the page are not ours
-    SDL_SetHint(SDL_HINT_RENDER_SCALE_QUALITY, "linear");  // as Dear ImGui's smooth lines need it
+    SDL_SetHint(SDL_HINT_RENDER_SCALE_QUALITY, "linear");        // as Dear ImGui's smooth lines need it
     if (SDL_InitSubSystem(SDL_INIT_VIDEO) != 0) return no_canvas();
     window_ = SDL_CreateWindow("Boughwork", 0, 0, width, height, SDL_WINDOW_RESIZABLE | SDL_WINDOW_ALLOW_HIGHDPI);
     if (!window_) return no_canvas();

@@ -245,6 +245,16 @@ test('files: opened, refused with a reason, saved, a table and a picture taken h
     assert.equal(saved.name, 'little_fair.bough.json');
     assert.equal(checked(saved.path), await tab.call('judgedJson', await tab.call('plan')));
 
+    // What the group has saved is theirs: taking a challenge from the same file leaves it where it is.
+    await tab.page.setInputFiles('#file', join(process.env.BOUGHWORK_SCENES, 'big_fair.bough.json'));
+    await tab.settled();
+    await tab.pressKey('4');
+    await tab.pressKey('Shift+I');  // take from a file
+    await tab.page.setInputFiles('#file', little);
+    await tab.settled();
+    assert.equal((await tab.plan()).challenge.name, 'Little fair');
+    assert.ok(await tab.page.evaluate(() => localStorage.getItem('boughwork/groups/Owls/little_fair.bough.json')));
+
     await tab.pressKey('2');
     await tab.click('save as CSV');
     const table = await tab.download(() => tab.click('save'));

@@ -34,7 +34,8 @@ var Module = {
   canvas: document.getElementById('canvas'),
   print: words => console.log(words),
   printErr: words => console.warn(words),
-  onAbort: () => page.groups.complain('Boughwork: ' + (page.text.words.tooOld ?? 'WebAssembly')),
+  // Before the program is there, nothing but the page itself can say why it does not come.
+  onAbort: () => page.groups.complain(page.text.words.fell ?? document.getElementById('tooOld').textContent),
   onRuntimeInitialized: async () => {
     const face = Module.FS.readFile('/usr/share/fonts/truetype/andika/Andika-Regular.ttf');
     document.fonts.add(await new FontFace('Andika', face).load());
