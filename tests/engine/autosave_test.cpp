@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "engine/storage/plan_file.h"
+#include "tests/engine/edited.h"
 #include "tests/engine/generated_scene.h"
 #include "tests/session/memory_files.h"
 
@@ -33,12 +34,6 @@ private:
     const char* name_;
     std::optional<std::string> old_;
 };
-
-Scene titled(const std::string& title) {
-    Scene scene = new_scene();
-    scene.title = title;
-    return scene;
-}
 
 }  // namespace
 

@@ -12,7 +12,7 @@
 namespace boughwork {
 namespace {
 
-constexpr double t = 1;
+constexpr double close_mm = 1;
 constexpr double reach = 1.5;
 
 /// A convex outline of 3 to 9 corners, of any size, anywhere on a small table.
@@ -52,7 +52,7 @@ void check_against_all(const Pairs& pairs, const std::vector<Polygon>& outlines)
             const double d = gap(outlines[i], outlines[k]).distance_mm;
             const auto told = pairs.find({i, k});
             if (d <= reach) REQUIRE(told != pairs.end());
-            if (told != pairs.end()) REQUIRE(told->second == contact(d, t));
+            if (told != pairs.end()) REQUIRE(told->second == contact(d, close_mm));
         }
     }
 }
@@ -67,7 +67,7 @@ TEST_CASE("Close pairs are those that comparing all with all finds, before and a
         for (std::size_t& n : corners) outlines.push_back(some_outline(dice, n = 3 + dice() % 7));
         std::vector<const Polygon*> pointers;
         for (const Polygon& outline : outlines) pointers.push_back(&outline);
-        ClosePairs pairs(pointers, t, reach);
+        ClosePairs pairs(pointers, close_mm, reach);
         check_against_all(found(pairs, outlines.size()), outlines);
 
         for (int move = 0; move < 30; ++move) {
@@ -77,7 +77,7 @@ TEST_CASE("Close pairs are those that comparing all with all finds, before and a
         }
         const Pairs moved = found(pairs, outlines.size());
         check_against_all(moved, outlines);
-        CHECK(moved == found(ClosePairs(pointers, t, reach), outlines.size()));
+        CHECK(moved == found(ClosePairs(pointers, close_mm, reach), outlines.size()));
     }
 }
 
@@ -92,14 +92,14 @@ TEST_CASE("Neighbours are found wherever the border between two cells falls") {
     }
     std::vector<const Polygon*> pointers;
     for (const Polygon& outline : row) pointers.push_back(&outline);
-    check_against_all(found(ClosePairs(pointers, t, reach), row.size()), row);
+    check_against_all(found(ClosePairs(pointers, close_mm, reach), row.size()), row);
 }
 
 TEST_CASE("A gap of just the tolerance touches, past a corner as along a side") {
     const Polygon box{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
     const auto how = [&](Vec2 by, double size = 5) {
         const Polygon other{by, by + Vec2{size, 0}, by + Vec2{size, size}, by + Vec2{0, size}};
-        const ClosePairs pairs({&box, &other}, t, reach);
+        const ClosePairs pairs({&box, &other}, close_mm, reach);
         return pairs.of(0).empty() ? Contact::apart : pairs.of(0)[0].contact;
     };
     CHECK(how({11, 2}) == Contact::touching);

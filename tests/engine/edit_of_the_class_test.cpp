@@ -3,36 +3,17 @@
 
 #include "engine/edit.h"
 #include "engine/storage/plan_file.h"
+#include "tests/engine/edited.h"
 
 namespace boughwork {
 namespace {
 
-const Triangle triangle{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
+const Triangle first{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
 
-Scene table() {
+Scene two_pieces() {
     Scene scene = new_scene();
-    scene.pieces = {{.number = {1}, .shape = triangle}, {.number = {2}, .shape = triangle}};
+    scene.pieces = {{.number = {1}, .shape = first}, {.number = {2}, .shape = first}};
     return scene;
-}
-
-Scene after(const Scene& scene, const Edit& edit) {
-    const Result<Scene> changed = boughwork::apply(scene, edit);
-    INFO((changed ? "" : in_words(changed.problem())));
-    REQUIRE(changed);
-    // Whatever came about can be saved and opened again.
-    const Result<Scene> opened = read_plan(write_plan(*changed));
-    INFO((opened ? "" : in_words(opened.problem())));
-    REQUIRE(opened);
-    CHECK(*opened == *changed);
-    return *changed;
-}
-
-void check_refused(const Scene& scene, const Edit& edit, const std::string& reason) {
-    const Result<Scene> changed = boughwork::apply(scene, edit);
-    REQUIRE_FALSE(changed);
-    INFO(in_words(changed.problem()));
-    CHECK(changed.problem().found.find(reason) != std::string::npos);
-    CHECK(!changed.problem().to_do.empty());
 }
 
 Challenge with(void (*change)(Challenge&)) {
@@ -44,29 +25,29 @@ Challenge with(void (*change)(Challenge&)) {
 }  // namespace
 
 TEST_CASE("a piece that gets another shape loses what was measured and answered about the old one") {
-    Scene scene = after(table(), SetHandMeasured{{1}, {{length_from_mm(80), {}, length_from_mm(51)}, "star"}});
+    Scene scene = after(two_pieces(), SetHandMeasured{{1}, {{length_from_mm(80), {}, length_from_mm(51)}, "star"}});
     scene = after(scene, SetAnswers{{1}, {.by_sides = Kind::scalene, .perimeter = length_from_mm(190)}});
-    CHECK(after(scene, ReshapePiece{{1}, triangle}) == scene);
+    CHECK(after(scene, ReshapePiece{{1}, first}) == scene);
     const Triangle other{{length_from_mm(60), length_from_mm(60), length_from_mm(60)}};
     scene = after(scene, ReshapePiece{{1}, other});
     CHECK(scene.pieces[0].shape == Shape{other});
     CHECK(scene.pieces[0].by_hand == HandMeasured{});
     CHECK(scene.pieces[0].answers == Answers{});
     check_refused(scene, ReshapePiece{{1}, Triangle{{Length{2}, Length{2}, Length{4}}}}, "no triangle");
-    check_refused(scene, ReshapePiece{{9}, triangle}, "no piece 9");
+    check_refused(scene, ReshapePiece{{9}, first}, "no piece 9");
 }
 
 TEST_CASE("a piece is measured by hand side by side, or not at all") {
-    check_refused(table(), SetHandMeasured{{1}, {{length_from_mm(80)}, "star"}}, "3 sides");
-    check_refused(table(), SetHandMeasured{{1}, {{Length{0}, {}, {}}, "star"}}, "as long as that");
-    check_refused(table(), SetHandMeasured{{1}, {{}, "\xFF"}}, "UTF-8");
-    check_refused(table(), SetAnswers{{1}, {.perimeter = Length{-1}}}, "no such number");
+    check_refused(two_pieces(), SetHandMeasured{{1}, {{length_from_mm(80)}, "star"}}, "3 sides");
+    check_refused(two_pieces(), SetHandMeasured{{1}, {{Length{0}, {}, {}}, "star"}}, "as long as that");
+    check_refused(two_pieces(), SetHandMeasured{{1}, {{}, "\xFF"}}, "UTF-8");
+    check_refused(two_pieces(), SetAnswers{{1}, {.perimeter = Length{-1}}}, "no such number");
 }
 
 TEST_CASE("a sealed challenge is changed by nothing but the breaking of its seal") {
     Challenge challenge;
     challenge.sealed = true;
-    const Scene scene = after(table(), SetChallenge{challenge});
+    const Scene scene = after(two_pieces(), SetChallenge{challenge});
     challenge.tolerance_mm = 2;
     check_refused(scene, SetChallenge{challenge}, "sealed");
     challenge.sealed = false;
@@ -78,12 +59,12 @@ TEST_CASE("a sealed challenge is changed by nothing but the breaking of its seal
 }
 
 TEST_CASE("a step is kept in lowest terms, as a file has it") {
-    const Scene scene = after(table(), SetChallenge{with([](Challenge& c) { c.step = {2, 4, Unit::cm, ""}; })});
+    const Scene scene = after(two_pieces(), SetChallenge{with([](Challenge& c) { c.step = {2, 4, Unit::cm, ""}; })});
     CHECK(scene.challenge.step == Step{1, 2, Unit::cm, ""});
 }
 
 TEST_CASE("a challenge that cannot be meant is refused with the reason") {
-    const Scene scene = table();
+    const Scene scene = two_pieces();
     const auto refused = [&](void (*change)(Challenge&), const std::string& reason) {
         check_refused(scene, SetChallenge{with(change)}, reason);
     };
@@ -102,14 +83,14 @@ TEST_CASE("a challenge that cannot be meant is refused with the reason") {
 }
 
 TEST_CASE("a tolerance that a branch cannot bear is refused, and the branch named") {
-    Scene scene = table();
+    Scene scene = two_pieces();
     scene.plans[0].tree.branches = {{.name = "b1", .path_mm = {{0, 100}, {100, 100}, {2, 103}}, .thickness_mm = 8}};
     check_refused(scene, SetChallenge{Challenge{}}, "branch b1 of Plan 1");
 }
 
 TEST_CASE("a piece is judged once on a built tree, and forgotten with the piece") {
     Built built{.piece = {1}, .found = Found::wrong, .broken = {Rule::ground}};
-    Scene scene = after(table(), JudgeBuilt{built});
+    Scene scene = after(two_pieces(), JudgeBuilt{built});
     built.ruling = Ruling{true, "the string slipped"};
     scene = after(scene, JudgeBuilt{built});
     CHECK(current_plan(scene).built == std::vector<Built>{built});
@@ -121,14 +102,14 @@ TEST_CASE("a piece is judged once on a built tree, and forgotten with the piece"
 
 TEST_CASE("a lesson has phases of whole minutes") {
     const Lesson lesson{.phases = {{"Plan", 10, ""}, {"Cut", 15, ""}}, .phase = 1, .spent_s = 30};
-    CHECK(after(table(), SetLesson{lesson}).lesson == lesson);
-    check_refused(table(), SetLesson{{.phases = {{"Plan", 0, ""}}}}, "minutes");
-    check_refused(table(), SetLesson{{.phases = {}, .phase = 1}}, "phase");
-    check_refused(table(), SetLesson{{.phases = std::vector<Phase>(21)}}, "too many");
+    CHECK(after(two_pieces(), SetLesson{lesson}).lesson == lesson);
+    check_refused(two_pieces(), SetLesson{{.phases = {{"Plan", 0, ""}}}}, "minutes");
+    check_refused(two_pieces(), SetLesson{{.phases = {}, .phase = 1}}, "phase");
+    check_refused(two_pieces(), SetLesson{{.phases = std::vector<Phase>(21)}}, "too many");
 }
 
 TEST_CASE("the bell keeps every plan as it was, with its score, and work goes on") {
-    Scene scene = after(table(), CopyPlan{"Plan 2"});
+    Scene scene = after(two_pieces(), CopyPlan{"Plan 2"});
     scene = after(scene, Hang{{1}, {.at_mm = {40, 100}}});
     scene = after(scene, RingBell{{{"Plan 1", 0, 0}, {"Plan 2", 19, 1}}, ""});
     const Bell rung = scene.bells.front();
@@ -145,7 +126,7 @@ TEST_CASE("the bell keeps every plan as it was, with its score, and work goes on
 }
 
 TEST_CASE("what a class begins with is whole, and can be saved and opened") {
-    Scene scene = after(table(), SetChallenge{{.name = "Owl fair"}});
+    Scene scene = after(two_pieces(), SetChallenge{{.name = "Owl fair"}});
     const Scene begun = for_the_class(scene);
     CHECK(begun.title == "Owl fair");
     CHECK(begun.plans.front().tree == current_plan(scene).tree);

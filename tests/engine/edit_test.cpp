@@ -6,6 +6,7 @@
 
 #include "engine/limits.h"
 #include "engine/storage/plan_file.h"
+#include "tests/engine/edited.h"
 #include "tests/engine/generated_scene.h"
 
 namespace boughwork {
@@ -15,32 +16,11 @@ constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 const Shape small_triangle = Triangle{{Length{60'000}, Length{80'000}, Length{100'000}}};
 
-Scene after(const Scene& scene, const Edit& edit) {
-    const Result<Scene> changed = apply(scene, edit);
-    if (!changed) FAIL(in_words(changed.problem()));
-    return *changed;
-}
-
-template <class... Edits>
-Scene after(const Scene& scene, const Edit& first, const Edits&... more) {
-    return after(after(scene, first), more...);
-}
-
 /// Three pieces, two branches, all pieces hung.
 Scene table() {
     return after(new_scene(), AddPiece{small_triangle}, AddPiece{small_triangle}, AddPiece{small_triangle},
                  AddBranch{{.path_mm = {{20, 400}, {300, 400}}}}, AddBranch{{.path_mm = {{-20, 400}, {-300, 400}}}},
                  Hang{{1}, {.at_mm = {30, 396}}}, Hang{{2}, {.at_mm = {120, 396}}}, Hang{{3}, {.at_mm = {-120, 396}}});
-}
-
-void check_refused(const Scene& scene, const Edit& edit, const std::string& reason) {
-    const Result<Scene> changed = apply(scene, edit);
-    INFO(in_words(edit));
-    if (changed) FAIL("it was carried out");
-    INFO(in_words(changed.problem()));
-    CHECK(changed.problem().found.find(reason) != std::string::npos);
-    CHECK(changed.problem().kept == "The plan stays as it was.");
-    CHECK(!changed.problem().to_do.empty());
 }
 
 }  // namespace

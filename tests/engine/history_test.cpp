@@ -4,19 +4,10 @@
 #include <catch2/catch.hpp>
 
 #include "engine/edit.h"
+#include "tests/engine/edited.h"
 #include "tests/engine/generated_scene.h"
 
 namespace boughwork {
-namespace {
-
-Scene titled(const std::string& title) {
-    Scene scene = new_scene();
-    scene.title = title;
-    return scene;
-}
-
-}  // namespace
-
 TEST_CASE("undo gives back the scene before, redo the scene after, for any edits") {
     std::size_t steps = 0;
     for (std::uint64_t seed = 0; seed < 60; ++seed) {

@@ -4,12 +4,11 @@
 #include <catch2/catch.hpp>
 
 #include "engine/geometry/shape.h"
+#include "tests/engine/triangle_mm.h"
 
 using namespace boughwork;
 
 namespace {
-
-Triangle triangle(double a, double b, double c) { return {{length_from_mm(a), length_from_mm(b), length_from_mm(c)}}; }
 
 Outline outline(const std::vector<Vec2>& corners_mm) {
     Outline shape;
@@ -20,16 +19,16 @@ Outline outline(const std::vector<Vec2>& corners_mm) {
 }  // namespace
 
 TEST_CASE("A scalene triangle has a mirror image that is another piece; the first side stays the first") {
-    const auto image = mirror_image(triangle(80, 60, 50));
+    const auto image = mirror_image(triangle_mm(80, 60, 50));
     REQUIRE(image);
-    CHECK(*image == Shape(triangle(80, 50, 60)));
-    CHECK(*mirror_image(*image) == Shape(triangle(80, 60, 50)));
+    CHECK(*image == Shape(triangle_mm(80, 50, 60)));
+    CHECK(*mirror_image(*image) == Shape(triangle_mm(80, 60, 50)));
 }
 
 TEST_CASE("What looks the same in a mirror has no mirror image of its own") {
-    CHECK_FALSE(mirror_image(triangle(80, 60, 60)));
-    CHECK_FALSE(mirror_image(triangle(60, 80, 60)));
-    CHECK_FALSE(mirror_image(triangle(60, 60, 60)));
+    CHECK_FALSE(mirror_image(triangle_mm(80, 60, 60)));
+    CHECK_FALSE(mirror_image(triangle_mm(60, 80, 60)));
+    CHECK_FALSE(mirror_image(triangle_mm(60, 60, 60)));
     CHECK_FALSE(mirror_image(Cone{length_from_mm(20), length_from_mm(60)}));
     CHECK_FALSE(mirror_image(outline({{0, 0}, {40, 0}, {40, -30}, {0, -30}})));
 }

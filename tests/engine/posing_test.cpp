@@ -8,7 +8,7 @@ using namespace boughwork;
 
 namespace {
 
-const Shape triangle = Triangle{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
+const Shape pennant = Triangle{{length_from_mm(80), length_from_mm(60), length_from_mm(50)}};
 const Pose leaning = {.at_mm = {60, 412.7}, .turn_ccw_deg = -4.76, .flipped = false};
 
 bool near(Vec2 a, Vec2 b) { return distance(a, b) <= 1e-6; }
@@ -27,8 +27,8 @@ TEST_CASE("By its next side a piece lies on the same line with the same middle")
     for (const bool flipped : {false, true}) {
         Pose pose = leaning;
         pose.flipped = flipped;
-        const Segment was = paper_side(triangle, pose, 1);
-        const Segment now = paper_side(triangle, by_other_side(triangle, pose, 1, 2), 2);
+        const Segment was = paper_side(pennant, pose, 1);
+        const Segment now = paper_side(pennant, by_other_side(pennant, pose, 1, 2), 2);
         CHECK(near(middle(now), middle(was)));
         CHECK(near(direction(now), direction(was)));
         CHECK(length(now) == Approx(60));
@@ -39,24 +39,24 @@ TEST_CASE("Next side, three times, brings a triangle back to where it was") {
     Pose pose = leaning;
     int side = 1;
     for (int i = 0; i < 3; ++i) {
-        pose = by_other_side(triangle, pose, side, side_after(triangle, side));
-        side = side_after(triangle, side);
+        pose = by_other_side(pennant, pose, side, side_after(pennant, side));
+        side = side_after(pennant, side);
     }
     CHECK(side == 1);
     check_same(pose, leaning);
 }
 
 TEST_CASE("A mirror image keeps the side on its line, and a second one brings the piece back") {
-    const Segment was = paper_side(triangle, leaning, 1);
+    const Segment was = paper_side(pennant, leaning, 1);
     const Pose image = mirrored(leaning, middle(was), was.to - was.from);
-    const Segment now = paper_side(triangle, image, 1);
+    const Segment now = paper_side(pennant, image, 1);
     CHECK(image.flipped);
     CHECK(near(now.from, was.to));
     CHECK(near(now.to, was.from));
     // The third corner stays on the same side of the line.
-    const Vec2 third = corners_mm(triangle, image)[2];
+    const Vec2 third = corners_mm(pennant, image)[2];
     CHECK(cross(direction(was), third - was.from) ==
-          Approx(cross(direction(was), corners_mm(triangle, leaning)[2] - was.from)));
+          Approx(cross(direction(was), corners_mm(pennant, leaning)[2] - was.from)));
     check_same(mirrored(image, middle(was), was.to - was.from), leaning);
 }
 
@@ -65,10 +65,10 @@ TEST_CASE("What hangs from a piece stays as it was to the piece, turned, mirrore
     for (const bool flipped : {false, true}) {
         const Pose to = {.at_mm = {-40, 300}, .turn_ccw_deg = 121, .flipped = flipped};
         const Pose carried_pose = carried(rides, leaning, to);
-        const std::vector<Vec2> piece_before = corners_mm(triangle, leaning);
-        const std::vector<Vec2> rider_before = corners_mm(triangle, rides);
-        const std::vector<Vec2> piece_after = corners_mm(triangle, to);
-        const std::vector<Vec2> rider_after = corners_mm(triangle, carried_pose);
+        const std::vector<Vec2> piece_before = corners_mm(pennant, leaning);
+        const std::vector<Vec2> rider_before = corners_mm(pennant, rides);
+        const std::vector<Vec2> piece_after = corners_mm(pennant, to);
+        const std::vector<Vec2> rider_after = corners_mm(pennant, carried_pose);
         for (std::size_t i = 0; i < 3; ++i)
             for (std::size_t k = 0; k < 3; ++k)
                 CHECK(distance(piece_after[i], rider_after[k]) == Approx(distance(piece_before[i], rider_before[k])));
@@ -81,8 +81,8 @@ TEST_CASE("A chain that is only shifted keeps its turn to the last bit") {
 }
 
 TEST_CASE("The uppermost side is the one that points up most, flipped or not") {
-    CHECK(uppermost_side(triangle, {}) == 1);
-    CHECK(uppermost_side(triangle, {.flipped = true}) == 1);
-    CHECK(uppermost_side(triangle, by_other_side(triangle, leaning, 1, 3)) == 3);
+    CHECK(uppermost_side(pennant, {}) == 1);
+    CHECK(uppermost_side(pennant, {.flipped = true}) == 1);
+    CHECK(uppermost_side(pennant, by_other_side(pennant, leaning, 1, 3)) == 3);
     CHECK(uppermost_side(Cone{length_from_mm(20), length_from_mm(60)}, {.turn_ccw_deg = 180}) == 1);
 }

@@ -5,11 +5,10 @@
 #include <initializer_list>
 
 #include "engine/length.h"
+#include "tests/engine/triangle_mm.h"
 
 namespace boughwork {
 namespace {
-
-Triangle triangle(double a, double b, double c) { return {{length_from_mm(a), length_from_mm(b), length_from_mm(c)}}; }
 
 Outline outline(std::initializer_list<Vec2> corners_mm) {
     Outline made;
@@ -23,13 +22,13 @@ bool is_possible(const Shape& shape) { return static_cast<bool>(possible(shape))
 
 TEST_CASE("A triangle needs any two sides longer together than the third") {
     // Euclid, Elements I.20 (Heath): so a flat triangle is none.
-    CHECK(is_possible(triangle(3, 4, 5)));
-    CHECK_FALSE(is_possible(triangle(10, 20, 30)));
-    CHECK_FALSE(is_possible(triangle(10, 20, 31)));
-    CHECK_FALSE(is_possible(triangle(31, 10, 20)));
-    CHECK_FALSE(is_possible(triangle(20, 31, 10)));
-    CHECK_FALSE(is_possible(triangle(0, 20, 20)));
-    CHECK_FALSE(is_possible(triangle(-30, 50, 20)));
+    CHECK(is_possible(triangle_mm(3, 4, 5)));
+    CHECK_FALSE(is_possible(triangle_mm(10, 20, 30)));
+    CHECK_FALSE(is_possible(triangle_mm(10, 20, 31)));
+    CHECK_FALSE(is_possible(triangle_mm(31, 10, 20)));
+    CHECK_FALSE(is_possible(triangle_mm(20, 31, 10)));
+    CHECK_FALSE(is_possible(triangle_mm(0, 20, 20)));
+    CHECK_FALSE(is_possible(triangle_mm(-30, 50, 20)));
 }
 
 TEST_CASE("A triangle is decided to the last half-micrometre") {
@@ -37,8 +36,8 @@ TEST_CASE("A triangle is decided to the last half-micrometre") {
     CHECK(is_possible(halves(2'000'000'000, 1'999'999'999, 2)));
     CHECK_FALSE(is_possible(halves(2'000'000'000, 1'999'999'999, 1)));
     // 0.1 + 0.2 = 0.3 is flat, though it is not in binary fractions.
-    CHECK_FALSE(is_possible(triangle(0.1, 0.2, 0.3)));
-    CHECK(is_possible(triangle(0.1, 0.2, 0.2995)));
+    CHECK_FALSE(is_possible(triangle_mm(0.1, 0.2, 0.3)));
+    CHECK(is_possible(triangle_mm(0.1, 0.2, 0.2995)));
 }
 
 // W. Kahan, "Miscalculating Area and Angles of a Needle-like Triangle" (1999); the areas in exact decimals
@@ -97,11 +96,11 @@ TEST_CASE("Triangles of whole sides and whole area have exactly that area") {
                         {7, 15, 20, 42}, {13, 14, 15, 84}, {11, 13, 20, 66}, {10, 17, 21, 84}};
     for (const Row& row : rows) {
         CAPTURE(row.a, row.b, row.c);
-        CHECK(area_mm2(triangle(row.a, row.b, row.c)) == Approx(row.area).epsilon(1e-13));
-        CHECK(area_mm2(triangle(row.c, row.a, row.b)) == Approx(row.area).epsilon(1e-13));
+        CHECK(area_mm2(triangle_mm(row.a, row.b, row.c)) == Approx(row.area).epsilon(1e-13));
+        CHECK(area_mm2(triangle_mm(row.c, row.a, row.b)) == Approx(row.area).epsilon(1e-13));
         // (4 A)^2 in half-micrometres^4: a whole number, so without any rounding.
         const auto four = static_cast<Uint128>(row.area) * 4 * 2000 * 2000;
-        CHECK((four_areas_squared(triangle(row.a, row.b, row.c)) == four * four));
+        CHECK((four_areas_squared(triangle_mm(row.a, row.b, row.c)) == four * four));
     }
 }
 
@@ -112,12 +111,12 @@ TEST_CASE("The corner opposite to the hypotenuse is exactly right in Pythagorean
     for (const auto& [a, b, c] : triples) {
         CAPTURE(a, b, c);
         // Side 1 is the hypotenuse: the right angle is at corner 3 (from 0: 2).
-        CHECK(short_of_right_rad(triangle(c, a, b), 2) == 0);
-        CHECK(short_of_right_rad(triangle(a, b, c), 1) == 0);
-        CHECK(short_of_right_rad(triangle(a, b, c + 0.0005), 1) < 0);
-        CHECK(short_of_right_rad(triangle(a, b, c - 0.0005), 1) > 0);
-        CHECK(short_of_right_rad(triangle(a, b, c), 0) > 0);
-        CHECK(angles_rad(triangle(a, b, c))[1] == Approx(pi / 2).epsilon(1e-15));
+        CHECK(short_of_right_rad(triangle_mm(c, a, b), 2) == 0);
+        CHECK(short_of_right_rad(triangle_mm(a, b, c), 1) == 0);
+        CHECK(short_of_right_rad(triangle_mm(a, b, c + 0.0005), 1) < 0);
+        CHECK(short_of_right_rad(triangle_mm(a, b, c - 0.0005), 1) > 0);
+        CHECK(short_of_right_rad(triangle_mm(a, b, c), 0) > 0);
+        CHECK(angles_rad(triangle_mm(a, b, c))[1] == Approx(pi / 2).epsilon(1e-15));
     }
 }
 
@@ -159,14 +158,14 @@ TEST_CASE("A cone's slant must be longer than its radius") {
 }
 
 TEST_CASE("A refusal says why") {
-    const Result<Done> refused = possible(triangle(10, 20, 30));
+    const Result<Done> refused = possible(triangle_mm(10, 20, 30));
     REQUIRE_FALSE(refused);
     CHECK_FALSE(refused.problem().found.empty());
     CHECK_FALSE(refused.problem().to_do.empty());
 }
 
 TEST_CASE("An unturned piece hangs from its first side: corner 3 lies below") {
-    const std::vector<Vec2> corners = corners_mm(triangle(80, 60, 50));
+    const std::vector<Vec2> corners = corners_mm(triangle_mm(80, 60, 50));
     REQUIRE(corners.size() == 3);
     CHECK(corners[0] == Vec2{0, 0});
     CHECK(corners[1] == Vec2{80, 0});
@@ -184,7 +183,7 @@ TEST_CASE("A cone is seen from the side as a triangle 2 r, s, s") {
     CHECK(corners[2].x == Approx(20));
     CHECK(corners[2].y < 0);
     CHECK(hanging_sides(cone(20, 60)) == 1);
-    CHECK(hanging_sides(triangle(3, 4, 5)) == 3);
+    CHECK(hanging_sides(triangle_mm(3, 4, 5)) == 3);
     CHECK(hanging_sides(outline({{0, 0}, {40, 0}, {40, -30}, {0, -30}})) == 4);
 }
 
@@ -201,7 +200,7 @@ TEST_CASE("A pose turns counter-clockwise about corner 1, and mirrors first when
 }
 
 TEST_CASE("A posed outline runs counter-clockwise and remembers the numbers of its sides") {
-    const Triangle shape = triangle(80, 60, 50);
+    const Triangle shape = triangle_mm(80, 60, 50);
     for (const bool flipped : {false, true}) {
         const PosedShape there = posed(shape, {.at_mm = {10, 20}, .turn_ccw_deg = 33, .flipped = flipped});
         REQUIRE(there.outline.size() == 3);
@@ -218,8 +217,8 @@ TEST_CASE("A posed outline runs counter-clockwise and remembers the numbers of i
 }
 
 TEST_CASE("Distances between corners are exact") {
-    CHECK((squared_distance(triangle(3, 4, 5), 0, 1) == Int128{6'000} * 6'000));
-    CHECK((squared_distance(triangle(3, 4, 5), 2, 0) == Int128{10'000} * 10'000));
+    CHECK((squared_distance(triangle_mm(3, 4, 5), 0, 1) == Int128{6'000} * 6'000));
+    CHECK((squared_distance(triangle_mm(3, 4, 5), 2, 0) == Int128{10'000} * 10'000));
     const Outline wide = outline({{0, 0}, {1e6, 0}, {1e6, -1e6}, {0, -1e6}});
     CHECK((squared_distance(wide, 0, 2) == Int128{8} * 1'000'000'000 * 1'000'000'000));
     CHECK(corner_count(wide) == 4);
@@ -259,8 +258,8 @@ TEST_CASE("The middle of a shape is where it would balance") {
 }
 
 TEST_CASE("The least height is the one on the longest side") {
-    CHECK(least_height_mm(triangle(30, 40, 50)) == Approx(24));
-    CHECK(least_height_mm(triangle(50, 30, 40)) == Approx(24));
+    CHECK(least_height_mm(triangle_mm(30, 40, 50)) == Approx(24));
+    CHECK(least_height_mm(triangle_mm(50, 30, 40)) == Approx(24));
     CHECK(least_height_mm(outline({{0, 0}, {40, 0}, {40, -30}, {0, -30}})) == Approx(30));
     // A flat kite: its narrowest is between a side and the corner farthest from it.
     const Outline strip = outline({{0, 0}, {90, 0}, {100, -10}, {0, -10}});

@@ -7,6 +7,7 @@
 
 #include "engine/geometry/shape.h"
 #include "engine/typed_angle.h"
+#include "tests/engine/triangle_mm.h"
 
 using namespace boughwork;
 
@@ -18,7 +19,6 @@ const Stop at_1_cm{Step{1, 1, Unit::cm}};
 const Stop at_quarter_inch{Step{1, 4, Unit::in}};
 
 Length mm(double value) { return length_from_mm(value); }
-Triangle triangle(double a, double b, double c) { return {{mm(a), mm(b), mm(c)}}; }
 
 double side_mm(const Triangle& t, std::size_t side) { return to_mm(t.sides[side - 1]); }
 double angle_deg(const Triangle& t, std::size_t corner) { return angles_rad(t)[corner - 1] * degrees_per_radian; }
@@ -26,28 +26,28 @@ double angle_deg(const Triangle& t, std::size_t corner) { return angles_rad(t)[c
 }  // namespace
 
 TEST_CASE("Three sides make one triangle, or the reason why not (Euclid I.8, I.20)") {
-    CHECK(*triangle_of_sides(mm(30), mm(40), mm(50)) == triangle(30, 40, 50));
+    CHECK(*triangle_of_sides(mm(30), mm(40), mm(50)) == triangle_mm(30, 40, 50));
     CHECK_FALSE(triangle_of_sides(mm(30), mm(40), mm(70)));
     CHECK_FALSE(triangle_of_sides(mm(30), mm(40), mm(0)));
 }
 
 TEST_CASE("Two sides and the angle between make one triangle (Euclid I.4)") {
     // 3-4-5 and 5-12-13 (Euclid I.47); half an equilateral triangle: 30, 60, 90 degrees (I.1, I.12).
-    CHECK(*triangle_of_angle_between(mm(30), mm(40), 90, exact) == triangle(30, 40, 50));
-    CHECK(*triangle_of_angle_between(mm(50), mm(120), 90, at_1_mm) == triangle(50, 120, 130));
-    CHECK(*triangle_of_angle_between(mm(40), mm(80), 60, exact) == triangle(40, 80, 40 * std::sqrt(3)));
-    CHECK(*triangle_of_angle_between(mm(70), mm(70), 60, at_1_cm) == triangle(70, 70, 70));
+    CHECK(*triangle_of_angle_between(mm(30), mm(40), 90, exact) == triangle_mm(30, 40, 50));
+    CHECK(*triangle_of_angle_between(mm(50), mm(120), 90, at_1_mm) == triangle_mm(50, 120, 130));
+    CHECK(*triangle_of_angle_between(mm(40), mm(80), 60, exact) == triangle_mm(40, 80, 40 * std::sqrt(3)));
+    CHECK(*triangle_of_angle_between(mm(70), mm(70), 60, at_1_cm) == triangle_mm(70, 70, 70));
     // The law of cosines by whole numbers: 7^2 = 3^2 + 5^2 + 3 * 5 at 120 degrees, 7^2 = 3^2 + 8^2 - 3 * 8 at 60.
-    CHECK(*triangle_of_angle_between(mm(30), mm(50), 120, exact) == triangle(30, 50, 70));
-    CHECK(*triangle_of_angle_between(mm(30), mm(80), 60, exact) == triangle(30, 80, 70));
+    CHECK(*triangle_of_angle_between(mm(30), mm(50), 120, exact) == triangle_mm(30, 50, 70));
+    CHECK(*triangle_of_angle_between(mm(30), mm(80), 60, exact) == triangle_mm(30, 80, 70));
 }
 
 TEST_CASE("A side and its two angles make one triangle (Euclid I.26)") {
-    CHECK(*triangle_of_two_angles(mm(60), 60, 60, exact) == triangle(60, 60, 60));
+    CHECK(*triangle_of_two_angles(mm(60), 60, 60, exact) == triangle_mm(60, 60, 60));
     // 30, 60, 90: the side opposite 90 is twice that opposite 30.
-    CHECK(*triangle_of_two_angles(mm(80), 30, 60, exact) == triangle(80, 40, 40 * std::sqrt(3)));
+    CHECK(*triangle_of_two_angles(mm(80), 30, 60, exact) == triangle_mm(80, 40, 40 * std::sqrt(3)));
     // The law of sines with a right isosceles triangle.
-    CHECK(*triangle_of_two_angles(mm(50), 90, 45, exact) == triangle(50, 50 * std::sqrt(2), 50));
+    CHECK(*triangle_of_two_angles(mm(50), 90, 45, exact) == triangle_mm(50, 50 * std::sqrt(2), 50));
     CHECK_FALSE(triangle_of_two_angles(mm(60), 100, 80, exact));
     CHECK_FALSE(triangle_of_two_angles(mm(60), 90, 120, exact));
 }
@@ -56,15 +56,15 @@ TEST_CASE("Two sides and an angle opposite one of them may make two triangles, o
     // 7 opposite 60 degrees beside 8: 8^2 - 8 x + x^2 = 7^2 gives 5 and 3.
     const auto two = triangles_of_angle_opposite(mm(70), mm(80), 60, exact);
     REQUIRE(two);
-    CHECK(*two == std::vector<Triangle>{triangle(70, 80, 50), triangle(70, 80, 30)});
+    CHECK(*two == std::vector<Triangle>{triangle_mm(70, 80, 50), triangle_mm(70, 80, 30)});
     // As long as the height: it stands square. 30 degrees: half of it.
     CHECK(*triangles_of_angle_opposite(mm(40), mm(80), 30, exact) ==
-          std::vector<Triangle>{triangle(40, 80, 40 * std::sqrt(3))});
+          std::vector<Triangle>{triangle_mm(40, 80, 40 * std::sqrt(3))});
     // Not shorter than the other side: the second would lie on the far side of the corner.
     CHECK(triangles_of_angle_opposite(mm(80), mm(80), 30, exact)->size() == 1);
     CHECK(triangles_of_angle_opposite(mm(90), mm(80), 30, exact)->size() == 1);
-    CHECK(*triangles_of_angle_opposite(mm(70), mm(30), 120, exact) == std::vector<Triangle>{triangle(70, 30, 50)});
-    CHECK(*triangles_of_angle_opposite(mm(50), mm(40), 90, exact) == std::vector<Triangle>{triangle(50, 40, 30)});
+    CHECK(*triangles_of_angle_opposite(mm(70), mm(30), 120, exact) == std::vector<Triangle>{triangle_mm(70, 30, 50)});
+    CHECK(*triangles_of_angle_opposite(mm(50), mm(40), 90, exact) == std::vector<Triangle>{triangle_mm(50, 40, 30)});
     CHECK_FALSE(triangles_of_angle_opposite(mm(39), mm(80), 30, exact));
     CHECK_FALSE(triangles_of_angle_opposite(mm(80), mm(80), 90, exact));
     CHECK_FALSE(triangles_of_angle_opposite(mm(30), mm(70), 120, exact));
@@ -74,9 +74,9 @@ TEST_CASE("Two sides and an angle opposite one of them may make two triangles, o
 }
 
 TEST_CASE("Only a side that was worked out stops at the step") {
-    CHECK(*triangle_of_angle_between(mm(33), mm(47), 90, at_1_cm) == triangle(33, 47, 60));  // 57.4
-    CHECK(*triangle_of_angle_between(mm(25.4), mm(25.4), 90, at_quarter_inch) == triangle(25.4, 25.4, 38.1));
-    CHECK(*triangle_of_two_angles(mm(61), 40, 70, at_1_cm) == triangle(61, 40, 60));  // 41.7 and 61
+    CHECK(*triangle_of_angle_between(mm(33), mm(47), 90, at_1_cm) == triangle_mm(33, 47, 60));  // 57.4
+    CHECK(*triangle_of_angle_between(mm(25.4), mm(25.4), 90, at_quarter_inch) == triangle_mm(25.4, 25.4, 38.1));
+    CHECK(*triangle_of_two_angles(mm(61), 40, 70, at_1_cm) == triangle_mm(61, 40, 60));  // 41.7 and 61
     // Flat at the step: 1.0 and 1.0 and 2.
     const auto flat = triangle_of_two_angles(mm(20), 20, 20, at_1_cm);
     REQUIRE_FALSE(flat);

@@ -8,7 +8,7 @@ using namespace boughwork;
 namespace {
 
 const Polygon square{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
-const Polygon triangle{{0, 0}, {40, 0}, {0, 30}};
+const Polygon three_four_five{{0, 0}, {40, 0}, {0, 30}};
 
 }  // namespace
 
@@ -18,25 +18,25 @@ TEST_CASE("A square cut by a line leaves the part on the inner side") {
     CHECK(bounds(left).low.x == Approx(4));
     CHECK(cut(square, half_plane({10, 0}, {1, 0})).empty());  // an edge alone has no inside
     CHECK(signed_area(cut(square, half_plane({-1, 0}, {1, 0}))) == Approx(100));
-    CHECK(signed_area(cut(square, triangle)) == Approx(100));
-    CHECK(signed_area(cut(triangle, square)) == Approx(100));
+    CHECK(signed_area(cut(square, three_four_five)) == Approx(100));
+    CHECK(signed_area(cut(three_four_five, square)) == Approx(100));
 }
 
 TEST_CASE("Two outlines overlap when they share more than an edge") {
-    CHECK(overlapping(square, triangle));
+    CHECK(overlapping(square, three_four_five));
     CHECK(overlapping(square, shrunk(square, 3)));
     CHECK(overlapping(shrunk(square, 3), square));
-    CHECK_FALSE(overlapping(square, {{10, 0}, {20, 0}, {20, 10}}));      // along an edge
-    CHECK_FALSE(overlapping({{21, 16}, {40, 16}, {40, 30}}, triangle));  // their boxes overlap
-    CHECK(overlapping({{19, 14}, {40, 14}, {40, 30}}, triangle));
+    CHECK_FALSE(overlapping(square, {{10, 0}, {20, 0}, {20, 10}}));             // along an edge
+    CHECK_FALSE(overlapping({{21, 16}, {40, 16}, {40, 30}}, three_four_five));  // their boxes overlap
+    CHECK(overlapping({{19, 14}, {40, 14}, {40, 30}}, three_four_five));
 }
 
 TEST_CASE("An outline made narrower keeps the same distance everywhere, and vanishes in the end") {
     CHECK(signed_area(shrunk(square, 2)) == Approx(36));
     CHECK(shrunk(square, 5.1).empty());
     // A 3-4-5 triangle of ten times the size has an inner circle of radius 10 (area / half perimeter).
-    CHECK(!shrunk(triangle, 9.9).empty());
-    CHECK(shrunk(triangle, 10.1).empty());
+    CHECK(!shrunk(three_four_five, 9.9).empty());
+    CHECK(shrunk(three_four_five, 10.1).empty());
 }
 
 TEST_CASE("An outline made wider has its sides farther out and no spikes at sharp corners") {
@@ -57,7 +57,7 @@ TEST_CASE("A line through a window is seen only inside it") {
 }
 
 TEST_CASE("The roomiest place in a triangle is the middle of its inner circle") {
-    const Room room = roomiest(half_planes(triangle), {});
+    const Room room = roomiest(half_planes(three_four_five), {});
     CHECK(room.to_spare == Approx(10));
     CHECK(distance(room.at, {10, 10}) < 1e-9);
 }

@@ -24,13 +24,6 @@ void hang_row(SceneBuilder& plan, std::initializer_list<int> numbers, double x, 
     }
 }
 
-std::vector<int> counting(const Report& report) {
-    std::vector<int> numbers;
-    for (const PieceReport& one : report.pieces)
-        if (one.state == PieceState::counts) numbers.push_back(one.number.value);
-    return numbers;
-}
-
 std::vector<int> breaking(const Report& report, Rule rule) {
     std::vector<int> numbers;
     for (const PieceReport& one : report.pieces)

@@ -23,13 +23,6 @@ std::vector<int> sorted(const std::vector<PieceNumber>& numbers) {
     return plain;
 }
 
-std::vector<int> counting(const Report& report) {
-    std::vector<int> numbers;
-    for (const PieceReport& one : report.pieces)
-        if (one.state == PieceState::counts) numbers.push_back(one.number.value);
-    return numbers;
-}
-
 TEST_CASE("Unless the challenge says otherwise both of a pair are at fault") {
     CHECK(Challenge{}.at_fault == AtFault::both);
     const Report report = row(AtFault::both, {{1, 30}, {2, 40}, {3, 50}}).keep(rectangle(4, 9, 9)).check();

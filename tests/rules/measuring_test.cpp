@@ -13,9 +13,7 @@ Challenge measured_in(Step step) {
     challenge.step = step;
     return challenge;
 }
-const Step whole_mm{1, 1, Unit::mm};
 const Step half_mm{1, 2, Unit::mm};
-const Step whole_cm{1, 1, Unit::cm};
 
 Steps sides(const Piece& piece, Step step) { return measure(piece.shape, measured_in(step)).sides_in_steps; }
 

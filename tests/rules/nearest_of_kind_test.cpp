@@ -7,12 +7,11 @@
 
 #include "engine/geometry/shape.h"
 #include "rules/measure.h"
+#include "tests/engine/triangle_mm.h"
 
 using namespace boughwork;
 
 namespace {
-
-Triangle triangle(double a, double b, double c) { return {{length_from_mm(a), length_from_mm(b), length_from_mm(c)}}; }
 
 Challenge challenge_at(const Step& step, double right_within_deg = 1) {
     Challenge challenge;
@@ -111,17 +110,17 @@ TEST_CASE("No smaller change does it: every triangle around, tried one by one") 
 
 TEST_CASE("On whole centimetres a right triangle is one of 3, 4, 5 and its like") {
     const Challenge challenge = challenge_at(one_cm);
-    CHECK(nearest_right(triangle(30, 40, 60), challenge, one_cm) == triangle(30, 40, 50));
-    CHECK(nearest_right(triangle(120, 130, 40), challenge, one_cm) == triangle(120, 130, 50));
-    CHECK(nearest_right(triangle(60, 80, 100), challenge, one_cm) == triangle(60, 80, 100));
+    CHECK(nearest_right(triangle_mm(30, 40, 60), challenge, one_cm) == triangle_mm(30, 40, 50));
+    CHECK(nearest_right(triangle_mm(120, 130, 40), challenge, one_cm) == triangle_mm(120, 130, 50));
+    CHECK(nearest_right(triangle_mm(60, 80, 100), challenge, one_cm) == triangle_mm(60, 80, 100));
 }
 
 TEST_CASE("Exactly right: the legs keep their ratio, and legs and hypotenuse meet halfway") {
-    const Triangle made = nearest_right(triangle(30, 40, 54), challenge_at(one_mm), {});
-    CHECK(made == triangle(31.2, 41.6, 52));
+    const Triangle made = nearest_right(triangle_mm(30, 40, 54), challenge_at(one_mm), {});
+    CHECK(made == triangle_mm(31.2, 41.6, 52));
     // A close call is made plain.
     const Challenge challenge = challenge_at(one_mm);
-    const Triangle nearly = triangle(120, 160, 199);
+    const Triangle nearly = triangle_mm(120, 160, 199);
     REQUIRE(kinds(nearly, challenge).by_angles == Kind::right);
     REQUIRE(kinds(nearly, challenge).close_call);
     CHECK_FALSE(kinds(nearest_right(nearly, challenge, one_mm), challenge).close_call);
@@ -129,17 +128,17 @@ TEST_CASE("Exactly right: the legs keep their ratio, and legs and hypotenuse mee
 
 TEST_CASE("Two sides meet in the middle, and the third stays") {
     const Challenge challenge = challenge_at(one_mm);
-    CHECK(nearest_isosceles(triangle(80, 60, 50), challenge, {}) == triangle(80, 55, 55));
-    CHECK(nearest_isosceles(triangle(80, 72, 50), challenge, one_mm) == triangle(76, 76, 50));
+    CHECK(nearest_isosceles(triangle_mm(80, 60, 50), challenge, {}) == triangle_mm(80, 55, 55));
+    CHECK(nearest_isosceles(triangle_mm(80, 72, 50), challenge, one_mm) == triangle_mm(76, 76, 50));
     // An equilateral one is isosceles where the challenge says so, else one side gives way.
     Challenge both = challenge;
     both.equilateral_is_isosceles = true;
-    CHECK(nearest_isosceles(triangle(60, 60, 60), both, one_mm) == triangle(60, 60, 60));
-    CHECK(change(triangle(60, 60, 60), nearest_isosceles(triangle(60, 60, 60), challenge, one_mm)) == Approx(1));
+    CHECK(nearest_isosceles(triangle_mm(60, 60, 60), both, one_mm) == triangle_mm(60, 60, 60));
+    CHECK(change(triangle_mm(60, 60, 60), nearest_isosceles(triangle_mm(60, 60, 60), challenge, one_mm)) == Approx(1));
 }
 
 TEST_CASE("All sides become their mean") {
     const Challenge challenge = challenge_at(one_mm);
-    CHECK(nearest_equilateral(triangle(80, 60, 51), challenge, one_mm) == triangle(64, 64, 64));
-    CHECK(nearest_equilateral(triangle(80, 60, 51.5), challenge, {}).sides[0] == length_from_mm(191.5 / 3));
+    CHECK(nearest_equilateral(triangle_mm(80, 60, 51), challenge, one_mm) == triangle_mm(64, 64, 64));
+    CHECK(nearest_equilateral(triangle_mm(80, 60, 51.5), challenge, {}).sides[0] == length_from_mm(191.5 / 3));
 }

@@ -21,6 +21,9 @@ namespace boughwork::testing {
 /// What with_level_branch() grows: an under-edge 400 mm long and 400 mm above the ground.
 inline const Segment under_edge{{0, 400}, {400, 400}};
 
+inline const Step whole_mm{1, 1, Unit::mm};
+inline const Step whole_cm{1, 1, Unit::cm};
+
 inline Piece triangle(int number, double side1_mm, double side2_mm, double side3_mm) {
     return {.number = {number},
             .shape = Triangle{{length_from_mm(side1_mm), length_from_mm(side2_mm), length_from_mm(side3_mm)}}};
@@ -136,6 +139,12 @@ inline const PieceReport& piece(const Report& report, int number) {
 }
 inline bool counts(const Report& report, int number) { return piece(report, number).state == PieceState::counts; }
 inline bool hangs(const Report& report, int number) { return piece(report, number).hangs_from.has_value(); }
+inline std::vector<int> counting(const Report& report) {
+    std::vector<int> numbers;
+    for (const PieceReport& one : report.pieces)
+        if (one.state == PieceState::counts) numbers.push_back(one.number.value);
+    return numbers;
+}
 
 /// What a piece broke, sorted.
 inline std::vector<Rule> broken(const Report& report, int number) {

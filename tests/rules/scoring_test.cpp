@@ -22,8 +22,6 @@ double total(const std::vector<BonusLine>& lines) {
     return sum;
 }
 
-const Step whole_cm{1, 1, Unit::cm};
-
 TEST_CASE("A piece scores its longest measured side") {
     CHECK(in_cm(corner, ScoreBy::longest_side).check().score == 5.0);
     CHECK(in_cm(triangle(1, 80.4, 60, 50), ScoreBy::longest_side).check().score == 8.0);

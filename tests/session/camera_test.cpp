@@ -10,38 +10,38 @@ namespace {
 const PixelBox view = {.x = 100, .y = 50, .width = 800, .height = 600};
 const Camera camera = {.centre_mm = {30, 250}, .px_per_mm = 2, .view = view};
 
-bool near(Vec2 a, Vec2 b) { return distance(a, b) < 1e-9; }
+bool same_place(Vec2 a, Vec2 b) { return distance(a, b) < 1e-9; }
 
 }  // namespace
 
 TEST_CASE("The middle of the view shows the centre, and up in the plan is up on the screen") {
-    CHECK(near(to_px(camera, {30, 250}), {500, 350}));
-    CHECK(near(to_px(camera, {30, 260}), {500, 330}));
-    CHECK(near(to_px(camera, {40, 250}), {520, 350}));
+    CHECK(same_place(to_px(camera, {30, 250}), {500, 350}));
+    CHECK(same_place(to_px(camera, {30, 260}), {500, 330}));
+    CHECK(same_place(to_px(camera, {40, 250}), {520, 350}));
 }
 
 TEST_CASE("A pixel's place in the plan is shown at that pixel") {
     for (const Vec2 px : {Vec2{100, 50}, Vec2{123.5, 611.25}, Vec2{900, 650}})
-        CHECK(near(to_px(camera, to_mm(camera, px)), px));
+        CHECK(same_place(to_px(camera, to_mm(camera, px)), px));
 }
 
 TEST_CASE("Zooming keeps the place under the pointer where it is") {
     const Vec2 pointer = {731, 122};
     const Camera closer = zoomed(camera, 3, pointer);
     CHECK(closer.px_per_mm == Approx(6));
-    CHECK(near(to_mm(closer, pointer), to_mm(camera, pointer)));
+    CHECK(same_place(to_mm(closer, pointer), to_mm(camera, pointer)));
 }
 
 TEST_CASE("Zooming stops at the limits, and still keeps the place") {
     const Vec2 pointer = {200, 600};
     CHECK(zoomed(camera, 1e6, pointer).px_per_mm == most_px_per_mm);
     CHECK(zoomed(camera, 1e-6, pointer).px_per_mm == least_px_per_mm);
-    CHECK(near(to_mm(zoomed(camera, 1e6, pointer), pointer), to_mm(camera, pointer)));
+    CHECK(same_place(to_mm(zoomed(camera, 1e6, pointer), pointer), to_mm(camera, pointer)));
 }
 
 TEST_CASE("Panning moves the picture with the finger") {
     const Camera moved = panned(camera, {40, -30});
-    CHECK(near(to_px(moved, {30, 250}), {540, 320}));
+    CHECK(same_place(to_px(moved, {30, 250}), {540, 320}));
 }
 
 TEST_CASE("Showing a box shows all of it, as large as the margins allow") {

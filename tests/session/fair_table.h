@@ -6,15 +6,11 @@
 #include <catch2/catch.hpp>
 #include <initializer_list>
 
-#include "engine/geometry/shape.h"
 #include "gui/session/session.h"
+#include "tests/engine/triangle_mm.h"
 #include "tests/session/memory_files.h"
 
 namespace boughwork {
-
-inline Triangle triangle_mm(double a, double b, double c) {
-    return {{length_from_mm(a), length_from_mm(b), length_from_mm(c)}};
-}
 
 inline bool near(Vec2 a, Vec2 b, double within_mm = 1e-6) { return distance(a, b) <= within_mm; }
 

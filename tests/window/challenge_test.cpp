@@ -6,20 +6,13 @@
 #include "gui/picture/palette.h"
 #include "rules/ready_challenges.h"
 #include "tests/window/driven_window.h"
+#include "tests/window/story.h"
 
 using namespace boughwork;
 
 namespace {
 
 const Challenge& challenge(DrivenWindow& it) { return it.session().scene().challenge; }
-
-/// Into a field, over what stands there.
-void type_into(DrivenWindow& it, const std::string& label, const std::string& words, bool enter = true) {
-    it.click(label);
-    it.key(SDLK_a, KMOD_LCTRL);
-    it.type(words);
-    if (enter) it.key(SDLK_RETURN);
-}
 
 /// As type_into, by keys alone.
 void type_by_keys(DrivenWindow& it, const std::string& label, const std::string& words) {
@@ -33,14 +26,6 @@ void press_by_keys(DrivenWindow& it, const std::string& label) {
     it.tab_to(label);
     it.key(SDLK_RETURN);
 }
-
-struct Size {
-    int width = 1280;
-    int height = 800;
-    double scale = 1;
-
-    std::string name() const { return std::to_string(width) + "_at_" + std::to_string(static_cast<int>(scale)) + "_"; }
-};
 
 const char* sections[] = {"read",     "name",  "measuring",   "hanging", "limits",
                           "criteria", "score", "mathematics", "class"};

@@ -10,12 +10,6 @@ using namespace boughwork;
 
 namespace {
 
-/// Speaks Spanish while it lives.
-struct InSpanish {
-    explicit InSpanish(bool spanish) { speak(spanish ? Language::spanish : Language::english); }
-    ~InSpanish() { speak(Language::english); }
-};
-
 const Built* judged(DrivenWindow& it, int piece) { return find_built(it.session().plan(), {piece}); }
 
 /// The points of the pieces that count on the table, without bonuses.
@@ -219,7 +213,7 @@ TEST_CASE("a piece that was never planned on the screen can be judged on the tab
 TEST_CASE("the lesson's pages are whole at every size and in Spanish") {
     const bool spanish = GENERATE(false, true);
     const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1});
-    const InSpanish in_spanish(spanish);
+    const Speaking language(spanish ? Language::spanish : Language::english);
     const std::string name = size.name() + (spanish ? "es_" : "en_");
     DrivenWindow it(size.width, size.height, size.scale);
     it.open_example();
@@ -246,7 +240,7 @@ TEST_CASE("the lesson's pages are whole at every size and in Spanish") {
 TEST_CASE("the first four steps can be read, skipped, and called again") {
     const bool spanish = GENERATE(false, true);
     const Size size = GENERATE(Size{1280, 800, 1}, Size{1024, 700, 1});
-    const InSpanish in_spanish(spanish);
+    const Speaking language(spanish ? Language::spanish : Language::english);
     DrivenWindow it(size.width, size.height, size.scale);
     it.open_example();
     it.key(SDLK_f, KMOD_LSHIFT);

@@ -3,15 +3,12 @@
 #include "engine/storage/plan_file.h"
 #include "engine/words/say.h"
 #include "gui/picture/palette.h"
-#include "tests/window/driven_window.h"
+#include "tests/engine/triangle_mm.h"
+#include "tests/window/whole_page.h"
 
 using namespace boughwork;
 
 namespace {
-
-Triangle triangle_mm(double a, double b, double c) {
-    return {{length_from_mm(a), length_from_mm(b), length_from_mm(c)}};
-}
 
 /// The last piece of the file.
 const Piece& last(DrivenWindow& it) { return it.session().scene().pieces.back(); }
@@ -39,12 +36,6 @@ void open(DrivenWindow& it, const Scene& scene) {
     it.perform(OpenFile{"/fair/class.bough.json"});
     REQUIRE_FALSE(it.session().problem());
 }
-
-/// Spanish for as long as it lives.
-struct InSpanish {
-    InSpanish() { speak(Language::spanish); }
-    ~InSpanish() { speak(Language::english); }
-};
 
 const char* const ways[] = {"three sides",
                             "two sides and the angle between",
@@ -319,8 +310,7 @@ TEST_CASE("making: every way, in both languages, in three sizes, says all its wo
     };
     for (const bool spanish : {false, true})
         for (const Size& size : {Size{1280, 800, 1, "1280"}, Size{2560, 1600, 2, "2560"}, Size{1024, 700, 1, "1024"}}) {
-            std::optional<InSpanish> said;
-            if (spanish) said.emplace();
+            const Speaking language(spanish ? Language::spanish : Language::english);
             DrivenWindow it(size.width, size.height, size.scale);
             open(it, class_with({5, 1, Unit::mm}, Unit::cm));
             it.click("make a piece");

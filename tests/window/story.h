@@ -42,11 +42,11 @@ inline void keep_picture(DrivenWindow& it, const Size& size, const std::string& 
 }
 
 /// Into a field, over what stands there.
-inline void type_into(DrivenWindow& it, const std::string& label, const std::string& words) {
+inline void type_into(DrivenWindow& it, const std::string& label, const std::string& words, bool enter = true) {
     it.click(label);
     it.key(SDLK_a, KMOD_LCTRL);
     it.type(words);
-    it.key(SDLK_RETURN);
+    if (enter) it.key(SDLK_RETURN);
 }
 
 inline void open_with_keys(DrivenWindow& it, const std::string& path) {

@@ -8,17 +8,11 @@
 #include "engine/storage/csv.h"
 #include "engine/words/say.h"
 #include "rules/hand_measured.h"
-#include "tests/window/driven_window.h"
+#include "tests/window/whole_page.h"
 
 using namespace boughwork;
 
 namespace {
-
-/// In the language until the end of a test.
-struct Speaking {
-    explicit Speaking(Language language) { speak(language); }
-    ~Speaking() { speak(Language::english); }
-};
 
 void keep_back(DrivenWindow& it, Shows kinds, Shows others) {
     Challenge challenge = it.session().scene().challenge;

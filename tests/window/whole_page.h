@@ -27,6 +27,15 @@ struct Size {
 
 inline constexpr Language es = Language::spanish;
 
+/// Speaks that language while it lives, and English again afterwards.
+class Speaking {
+public:
+    explicit Speaking(Language language) { speak(language); }
+    Speaking(const Speaking&) = delete;
+    Speaking& operator=(const Speaking&) = delete;
+    ~Speaking() { speak(Language::english); }
+};
+
 inline bool overlap(const PixelBox& a, const PixelBox& b) {
     const double hair = 0.5;
     return a.x + a.width > b.x + hair && b.x + b.width > a.x + hair && a.y + a.height > b.y + hair &&
