@@ -12,10 +12,6 @@
 namespace boughwork {
 namespace {
 
-Problem impossible(std::string found, std::string to_do) {
-    return {.found = std::move(found), .kept = "", .to_do = std::move(to_do)};
-}
-
 bool is_count(int count, int least = 0) { return count >= least && count <= greatest_count; }
 bool is_count(const std::optional<int>& count, int least = 0) { return !count || is_count(*count, least); }
 bool is_paper(const std::optional<Length>& length) {

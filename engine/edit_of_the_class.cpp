@@ -14,7 +14,7 @@
 namespace boughwork {
 namespace {
 
-bool is_paper(const std::optional<Length>& length) {
+bool can_be_measured(const std::optional<Length>& length) {
     return !length || (length->half_um > 0 && within_limits(*length));
 }
 
@@ -23,13 +23,13 @@ Result<Done> check(const HandMeasured& by_hand, const Shape& shape) {
     if (sides != 0 && sides != corner_count(shape))
         return cannot(say("The piece has {0} sides.", {std::to_string(corner_count(shape))}),
                       say("Measure each of them."));
-    if (!std::all_of(by_hand.sides.begin(), by_hand.sides.end(), is_paper))
+    if (!std::all_of(by_hand.sides.begin(), by_hand.sides.end(), can_be_measured))
         return cannot(say("No side is as long as that."), say("Look at the ruler again."));
     return check_text(by_hand.by);
 }
 
 Result<Done> check(const Answers& answers) {
-    if (!is_paper(answers.perimeter) || (answers.points && !within_limits(*answers.points)))
+    if (!can_be_measured(answers.perimeter) || (answers.points && !within_limits(*answers.points)))
         return cannot(say("That is no such number."), say("Work it out again."));
     return Done{};
 }

@@ -27,6 +27,11 @@ inline std::string in_words(const Problem& problem) {
     return words;
 }
 
+/// The problem of a value that was never taken in, so that there is nothing to be kept.
+inline Problem impossible(std::string found, std::string to_do) {
+    return {.found = std::move(found), .kept = "", .to_do = std::move(to_do)};
+}
+
 struct Done {
     friend bool operator==(Done, Done) = default;
 };

@@ -14,7 +14,7 @@
 namespace boughwork {
 namespace {
 
-constexpr int most_digits = 9;  // every product stays exact, in 64 bits and in a double
+constexpr int most_digits_typed = 9;  // every product stays exact, in 64 bits and in a double
 
 std::string without_blanks_around(const std::string& typed) {
     const std::size_t first = typed.find_first_not_of(" \t");
@@ -44,7 +44,7 @@ Unit unit_of(const std::string& typed, Unit otherwise) {
 Result<int> parse_count(const std::string& typed) {
     int count = 0;
     const std::string text = without_blanks_around(typed);
-    bool whole = !text.empty() && text.size() <= most_digits;
+    bool whole = !text.empty() && text.size() <= most_digits_typed;
     for (const char c : text) {
         whole = whole && is_digit(c);
         if (whole) count = 10 * count + (c - '0');
@@ -65,7 +65,7 @@ Result<double> parse_number(const std::string& typed) {
         if (is_digit(text[i])) {
             digits = 10 * digits + (text[i] - '0');
             if (point) below *= 10;
-            good = good && ++count <= most_digits;
+            good = good && ++count <= most_digits_typed;
             if (!good) break;
         } else {
             good = good && !point && (text[i] == '.' || text[i] == ',');

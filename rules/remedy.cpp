@@ -31,9 +31,9 @@ struct Move {
     std::vector<PieceNumber> chain;
 };
 
-class Search {
+class RemedySearch {
 public:
-    Search(const Scene& scene, const Plan& plan, const Report& report, const Finding& finding)
+    RemedySearch(const Scene& scene, const Plan& plan, const Report& report, const Finding& finding)
         : scene_(scene),
           plan_(plan),
           report_(report),
@@ -239,7 +239,7 @@ private:
 }  // namespace
 
 std::optional<Remedy> remedy(const Scene& scene, const Plan& plan, const Report& report, const Finding& finding) {
-    return Search(scene, plan, report, finding).smallest();
+    return RemedySearch(scene, plan, report, finding).smallest();
 }
 
 Plan with_remedy(const Plan& plan, const Remedy& remedy) {

@@ -122,8 +122,6 @@ std::vector<Span> spans_of(std::size_t branch, const BranchShape& shape, const s
     return spans;
 }
 
-Problem cannot(std::string why, std::string to_do) { return {std::move(why), "", std::move(to_do)}; }
-
 }  // namespace
 
 std::vector<Vec2> simplified(const std::vector<Vec2>& path_mm, double reach_mm) {
@@ -156,26 +154,28 @@ std::vector<Vec2> simplified(const std::vector<Vec2>& path_mm, double reach_mm) 
 
 Result<Done> possible(const Branch& branch, double tolerance_mm) {
     if (!(branch.thickness_mm > 0))
-        return cannot(say("A branch must be thicker than nothing."), say("Give it a thickness."));
-    if (branch.path_mm.size() < 2) return cannot(say("A branch needs at least two points."), say("Give it two ends."));
+        return impossible(say("A branch must be thicker than nothing."), say("Give it a thickness."));
+    if (branch.path_mm.size() < 2)
+        return impossible(say("A branch needs at least two points."), say("Give it two ends."));
     if (branch.path_mm.size() > most_points)
-        return cannot(say("A branch has at most {0} points.", {std::to_string(most_points)}), say("Leave some out."));
+        return impossible(say("A branch has at most {0} points.", {std::to_string(most_points)}),
+                          say("Leave some out."));
     std::vector<Vec2> sorted = branch.path_mm;
     std::sort(sorted.begin(), sorted.end(), [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
     if (std::adjacent_find(sorted.begin(), sorted.end()) != sorted.end())
-        return cannot(say("A point of the branch stands twice."), say("Leave one of the two out."));
+        return impossible(say("A point of the branch stands twice."), say("Leave one of the two out."));
 
     const std::vector<Vec2> path = simplified(branch.path_mm, tolerance_mm / 2);
     for (std::size_t i = 1; i + 1 < path.size(); ++i)
         if (angle_between_rad(path[i] - path[i - 1], path[i + 1] - path[i]) > greatest_turn_rad + hair_rad)
-            return cannot(say("The branch turns back on itself by more than 120 degrees."),
-                          say("Make the bend gentler."));
+            return impossible(say("The branch turns back on itself by more than 120 degrees."),
+                              say("Make the bend gentler."));
     const LongEdges edges = long_edges(path, branch.thickness_mm);
     for (std::size_t i = 0; i + 1 < path.size(); ++i) {
         const Vec2 along = path[i + 1] - path[i];
         if (dot(edges.right[i + 1] - edges.right[i], along) <= 0 || dot(edges.left[i + 1] - edges.left[i], along) <= 0)
-            return cannot(say("Two bends of the branch are too near to each other for its thickness."),
-                          say("Move them apart, make the bends gentler, or the branch thinner."));
+            return impossible(say("Two bends of the branch are too near to each other for its thickness."),
+                              say("Move them apart, make the bends gentler, or the branch thinner."));
     }
     return Done{};
 }

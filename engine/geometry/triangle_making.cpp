@@ -14,17 +14,17 @@ namespace {
 double sine_deg(double deg) { return std::sin(deg / degrees_per_radian); }
 double cosine_deg(double deg) { return std::sin((90 - deg) / degrees_per_radian); }  // 0 exactly at 90
 
-Problem cannot(std::string found, std::string to_do) { return {std::move(found), "", std::move(to_do)}; }
-
 Result<Triangle> cut(const Triangle& triangle, const Stop& stop) {
     if (possible(triangle)) return triangle;
-    if (!stop) return cannot(say("These make no triangle: it would be flat."), say("Change a side or an angle."));
-    return cannot(say("Rounded to the step of the ruler, these make no triangle."),
-                  say("Make it larger, or ask for exact lengths."));
+    if (!stop) return impossible(say("These make no triangle: it would be flat."), say("Change a side or an angle."));
+    return impossible(say("Rounded to the step of the ruler, these make no triangle."),
+                      say("Make it larger, or ask for exact lengths."));
 }
 
 bool too_long(double mm) { return !within_limits(mm); }
-Problem longer_than_paper() { return cannot(say("A side would be longer than a kilometre."), say("Make it smaller.")); }
+Problem longer_than_paper() {
+    return impossible(say("A side would be longer than a kilometre."), say("Make it smaller."));
+}
 
 }  // namespace
 
@@ -60,8 +60,8 @@ Result<Triangle> triangle_of_angle_between(Length side_1, Length side_2, double 
 
 Result<Triangle> triangle_of_two_angles(Length side_1, double angle_1_deg, double angle_2_deg, const Stop& stop) {
     if (angle_1_deg + angle_2_deg >= 180)
-        return cannot(say("The two angles have 180 degrees or more together, so the other two sides never meet."),
-                      say("Make one of the angles smaller."));
+        return impossible(say("The two angles have 180 degrees or more together, so the other two sides never meet."),
+                          say("Make one of the angles smaller."));
     // The law of sines; the third corner's sine is that of the other two together.
     const double per_sine_mm = to_mm(side_1) / sine_deg(angle_1_deg + angle_2_deg);
     const double side_2_mm = per_sine_mm * sine_deg(angle_1_deg);
@@ -75,16 +75,16 @@ Result<std::vector<Triangle>> triangles_of_angle_opposite(Length side_1, Length 
     const double a = to_mm(side_1);
     const double b = to_mm(side_2);
     if (angle_deg >= 90 && side_1 <= side_2)
-        return cannot(say("Side 1 lies opposite the largest angle, so it must be longer than side 2."),
-                      say("Make side 1 longer, or the angle smaller."));
+        return impossible(say("Side 1 lies opposite the largest angle, so it must be longer than side 2."),
+                          say("Make side 1 longer, or the angle smaller."));
     // How far the corner between sides 1 and 2 is from the line of side 3. A side 1 that is just that long, as
     // near as lengths are held, stands square on the line.
     const double height_mm = b * sine_deg(angle_deg);
     const double reach_mm = std::sqrt(std::max(0.0, (a - height_mm) * (a + height_mm)));
     const bool square = std::abs(a - height_mm) * half_um_per_mm <= 0.5;
     if (a < height_mm && !square)
-        return cannot(say("Side 1 is too short to reach side 3, so there is no such triangle."),
-                      say("Make side 1 longer, or the angle smaller."));
+        return impossible(say("Side 1 is too short to reach side 3, so there is no such triangle."),
+                          say("Make side 1 longer, or the angle smaller."));
 
     const double foot_mm = b * cosine_deg(angle_deg);
     std::vector<double> thirds_mm{square ? foot_mm : foot_mm + reach_mm};

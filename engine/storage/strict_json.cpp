@@ -17,7 +17,7 @@ namespace {
 using nlohmann::json;
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-constexpr const char* mend_it = phrase("Mend that place in a text editor, or open another file.");
+constexpr const char* mend_that = phrase("Mend that place in a text editor, or open another file.");
 
 /// Lines and columns count from 1, columns in characters.
 std::string place_of(std::string_view text, std::size_t offset) {
@@ -78,12 +78,12 @@ public:
         if (text_.find_first_not_of(" \t\r\n") == std::string::npos)
             return refuse(say("line {0}", {"1"}), say("the file is empty."), say("Open another file."));
         if (characters_read > text_.size())
-            return refuse(place_of(text_, text_.size()), say("the file ends before it is finished."), say(mend_it));
+            return refuse(place_of(text_, text_.size()), say("the file ends before it is finished."), say(mend_that));
         const std::string place = place_of(text_, characters_read - 1);
         constexpr int number_overflow = 406;  // the library's number for it
         if (fault.id == number_overflow)
-            return refuse(place, say("the number {0} is too large.", {end_of(token)}), say(mend_it));
-        return refuse(place, say("this is not JSON; the last that was read is: {0}", {end_of(token)}), say(mend_it));
+            return refuse(place, say("the number {0} is too large.", {end_of(token)}), say(mend_that));
+        return refuse(place, say("this is not JSON; the last that was read is: {0}", {end_of(token)}), say(mend_that));
     }
 
 private:
@@ -114,7 +114,7 @@ private:
             return refuse(
                 place_here(),
                 say("lists and objects lie in each other more than {0} deep.", {std::to_string(deepest_nesting)}),
-                say(mend_it));
+                say(mend_that));
         open_.push_back(put(std::move(value)));
         return true;
     }
@@ -144,10 +144,10 @@ private:
 
 Result<json> parse_strictly(const std::string& text) {
     if (const std::size_t good = well_formed_utf8(text); good < text.size())
-        return refused_at(place_of(text, good), say("this byte is no text in UTF-8."), say(mend_it));
+        return refused_at(place_of(text, good), say("this byte is no text in UTF-8."), say(mend_that));
     // The library takes a zero byte for the end and would not look at what follows.
     if (const std::size_t zero = text.find('\0'); zero != std::string::npos)
-        return refused_at(place_of(text, zero), say("this is not JSON: a zero byte."), say(mend_it));
+        return refused_at(place_of(text, zero), say("this is not JSON: a zero byte."), say(mend_that));
 
     std::istringstream stream(text);
     Builder builder(text, stream);

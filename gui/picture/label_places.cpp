@@ -21,11 +21,11 @@ constexpr double line_over_piece = 150;
 constexpr double over_wood = 60;
 constexpr double line_over_wood = 20;
 
-constexpr double square_px = 32;    // how finely the view is divided to find what is near
-constexpr double between_px = 3;    // labels keep as far from everything
-constexpr double line_px = 7;       // the shortest line from a piece to its number
-constexpr int rows = 4;             // how many times farther off a number may stand ...
-constexpr double row_height = 0.8;  // ... by so much of its height
+constexpr double square_px = 32;        // how finely the view is divided to find what is near
+constexpr double between_px = 3;        // labels keep as far from everything
+constexpr double shortest_line_px = 7;  // the shortest line from a piece to its number
+constexpr int rows = 4;                 // how many times farther off a number may stand ...
+constexpr double row_height = 0.8;      // ... by so much of its height
 
 bool crosses(const Segment& line, const Polygon& convex) { return !inside_convex(line, convex).empty(); }
 
@@ -143,7 +143,7 @@ LabelPlace LabelPlaces::beside(std::size_t index, Vec2 size, double scale) {
             const Vec2 towards = directions()[turn];
             const double half_label = 0.5 * (std::abs(towards.x) * size.x + std::abs(towards.y) * size.y);
             const double away =
-                reach(piece, middle, towards) + line_px * scale + half_label + row * row_height * size.y;
+                reach(piece, middle, towards) + shortest_line_px * scale + half_label + row * row_height * size.y;
             const Vec2 at = middle + away * towards;
             double cost = away + 1.5 * scale * static_cast<double>(turn);
             if (cost >= least) continue;  // however free the place may be

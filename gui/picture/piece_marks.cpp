@@ -16,9 +16,9 @@ namespace {
 constexpr double unmarked_below_px = 9;    // a piece less high than this shows its colour and number alone
 constexpr double full_marks_from_px = 46;  // the height of a piece that wears its marks in full size
 constexpr double least_mark_size = 0.45;
-constexpr double ring_px = 7;   // from the outline to the ring of what has the keys
-constexpr double halo_px = 5;   // width, and distance from the outline
-constexpr double clear_px = 2;  // between a number and what is around it
+constexpr double outline_to_ring_px = 7;  // from the outline to the ring of what has the keys
+constexpr double halo_px = 5;             // width, and distance from the outline
+constexpr double clear_px = 2;            // between a number and what is around it
 
 bool does_not_count(Standing standing) { return standing == Standing::does_not_count || standing == Standing::cut_off; }
 
@@ -285,7 +285,7 @@ void draw_choice(std::vector<Mark>& marks, const PieceLook& look, double scale) 
     if (look.chosen && look.standing != Standing::would_hang)
         marks.push_back(Stroke{look.corners_px, palette::ink, palette::chosen_outline_px * scale, true});
     if (look.with_keys) {
-        const double away = look.pointed_at ? 2 * halo_px + 1 : ring_px;
+        const double away = look.pointed_at ? 2 * halo_px + 1 : outline_to_ring_px;
         marks.push_back(
             Stroke{grown(look.corners_px, away * scale), palette::ink, palette::keys_ring_px * scale, true});
     }

@@ -13,7 +13,7 @@
 namespace boughwork {
 namespace {
 
-constexpr std::size_t in_a_row = 3;  // small, middle, large
+constexpr std::size_t sizes_in_a_row = 3;  // small, middle, large
 
 std::string label_of(const ReadyPiece& piece) {
     static const char* const sizes[] = {"small", "middle", "large"};
@@ -62,13 +62,13 @@ void ReadyPiecesPanel::draw(const Session& session, const PixelBox& box, Widgets
     const double ring = widgets.px(6);
     const double row = widgets.px(142);
     const double name_width = widgets.px(110);
-    const auto rows = static_cast<double>(pieces.size() / in_a_row);
+    const auto rows = static_cast<double>(pieces.size() / sizes_in_a_row);
     const Vec2 start = widgets.begin_scroll("ready pieces", list, rows * (row + gap) + ring);
     const double width = (list.width - widgets.px(18) - name_width - ring - 3 * gap) / 3;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const double y = start.y + ring + static_cast<double>(i / in_a_row) * (row + gap);
-        const double x = start.x + ring + name_width + static_cast<double>(i % in_a_row) * (width + gap);
-        if (i % in_a_row == 0)
+        const double y = start.y + ring + static_cast<double>(i / sizes_in_a_row) * (row + gap);
+        const double x = start.x + ring + name_width + static_cast<double>(i % sizes_in_a_row) * (width + gap);
+        if (i % sizes_in_a_row == 0)
             widgets.write_lines({start.x + ring, y + row / 2 - line, name_width - gap, 3 * line},
                                 words_on_draft(session, pieces[i].triangle).name, Face::small, palette::ink);
         if (!draw_ready(session, pieces[i], {x, y, width, row}, widgets)) continue;

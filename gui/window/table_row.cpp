@@ -14,7 +14,7 @@ namespace {
 
 constexpr double row_px = 46;
 constexpr double fields_line_px = 38;
-constexpr std::size_t most_lines = 4;  // of what is to do
+constexpr std::size_t most_to_do_lines = 4;  // of what is to do
 
 std::optional<Asked> asked_in(TablePart part) {
     switch (part) {
@@ -67,7 +67,7 @@ const TableCell* cell_of(const TableRow& row, TablePart part) {
 
 std::vector<std::string> TableRowDrawing::to_do_lines(const TableRow& row) const {
     const double room = columns.back().width_px - 2 * widgets.px(cell_pad_px);
-    return widgets.lettering().lines(row.to_do, Face::small, room, most_lines).words;
+    return widgets.lettering().lines(row.to_do, Face::small, room, most_to_do_lines).words;
 }
 
 double TableRowDrawing::height_px(const TableRow& row) const {

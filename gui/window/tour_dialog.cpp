@@ -31,7 +31,7 @@ Face fitting(std::initializer_list<Face> faces, const std::string& words, double
 }
 
 constexpr double words_margin_px = 18;
-constexpr std::size_t most_lines = 4;
+constexpr std::size_t most_told_lines = 4;
 
 /// What the referee says, as large as it has room in three lines, and how high that is.
 struct RefereeWords {
@@ -44,7 +44,7 @@ RefereeWords words_within(double width_px, Rule rule, bool kept, const Widgets& 
     const double room = width_px - 2 * widgets.px(words_margin_px);
     RefereeWords said{.words = referee_words(rule, rule_scene(rule, kept).report.findings)};
     said.face = fitting({Face::body, Face::small}, said.words, room, 3, widgets);
-    const auto lines = static_cast<double>(lettering.lines(said.words, said.face, room, most_lines).words.size());
+    const auto lines = static_cast<double>(lettering.lines(said.words, said.face, room, most_told_lines).words.size());
     said.height_px = lines * lettering.line_px(said.face);
     return said;
 }

@@ -27,7 +27,7 @@ export BOUGHWORK_PROGRAM=$build_folder/gui/boughwork
 export BOUGHWORK_JUDGED_PLANS=$build_folder/tests/boughwork_judged_plans
 export BOUGHWORK_MADE_PLAN=$build_folder/tests/bench/boughwork_made_plan
 export BOUGHWORK_SCENES=$root/scenes
-export BOUGHWORK_PICTURES=$tests/pictures
+export BOUGHWORK_PICTURES=${BOUGHWORK_PICTURES:-$tests/pictures}
 if [[ ${1:-} == bench ]]; then
     exec node bench.mjs
 fi
