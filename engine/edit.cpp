@@ -32,6 +32,9 @@ void add_as_current(Scene& scene, Plan plan) {
     scene.plans.push_back(std::move(plan));
 }
 
+/// The problem of a value that was refused, as one of the open plan.
+Problem stays(const Problem& problem) { return cannot(problem.found, problem.to_do); }
+
 // One overload for each wish. `scene` is a copy of the scene as it was, and theirs to change.
 
 Result<Scene> carried_out(Scene scene, const AddPiece& wish) {
@@ -110,6 +113,8 @@ Result<Scene> carried_out(Scene scene, const AddBranch& wish) {
     if (branch_in(scene, branch.name))
         return cannot(say("There is a branch {0} already.", {branch.name}), say("Choose another name."));
     if (const Result<Done> can = check(branch, scene.challenge.tolerance_mm); !can) return can.problem();
+    if (const Result<Done> can = possible(branch.material); !can) return stays(can.problem());
+    if (const Result<Done> can = check_text(branch.material.name); !can) return can.problem();
     tree.branches.push_back(std::move(branch));
     return scene;
 }
@@ -137,6 +142,28 @@ Result<Scene> carried_out(Scene scene, const ShapeTrunk& wish) {
     std::string unknown_fields = std::move(trunk.unknown_fields);
     trunk = wish.trunk;
     trunk.unknown_fields = std::move(unknown_fields);
+    return scene;
+}
+
+Result<Scene> carried_out(Scene scene, const SetMaterial& wish) {
+    if (const Result<Done> can = possible(wish.material); !can) return stays(can.problem());
+    if (const Result<Done> can = check_text(wish.material.name); !can) return can.problem();
+    if (!wish.branch.empty() && !branch_in(scene, wish.branch)) return no_branch(wish.branch);
+    for (Branch& branch : current_plan_in(scene).tree.branches)
+        if (wish.branch.empty() || branch.name == wish.branch) branch.material = wish.material;
+    return scene;
+}
+
+Result<Scene> carried_out(Scene scene, const SetBase& wish) {
+    if (const Result<Done> can = possible(wish.base); !can) return stays(can.problem());
+    current_plan_in(scene).tree.base = wish.base;
+    return scene;
+}
+
+Result<Scene> carried_out(Scene scene, const SetPaper& wish) {
+    if (const Result<Done> can = possible(wish.paper); !can) return stays(can.problem());
+    if (const Result<Done> can = check_text(wish.paper.name); !can) return can.problem();
+    scene.paper = wish.paper;
     return scene;
 }
 

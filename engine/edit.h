@@ -68,6 +68,18 @@ struct ShapeBranch {
 struct ShapeTrunk {
     Trunk trunk;
 };
+/// What a branch of the current plan is made of; an empty name: every branch.
+struct SetMaterial {
+    std::string branch;
+    BranchMaterial material;
+};
+struct SetBase {
+    Base base;
+};
+/// What all pieces are cut from.
+struct SetPaper {
+    Paper paper;
+};
 struct SetTitle {
     std::string title;
 };
@@ -116,7 +128,8 @@ struct RingBell {
 using Edit =
     std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch, ShapeBranch,
                  ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan, ReshapePiece,
-                 SetHandMeasured, SetAnswers, SetChallenge, JudgeBuilt, ForgetBuilt, SetLesson, RingBell>;
+                 SetHandMeasured, SetAnswers, SetChallenge, JudgeBuilt, ForgetBuilt, SetLesson, RingBell, SetMaterial,
+                 SetBase, SetPaper>;
 
 /// The scene with the wish carried out, or why it cannot be (an impossible triangle, a number that
 /// does not exist, a turn past 120 degrees ...). The scene given is never changed. (Say

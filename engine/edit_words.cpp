@@ -22,6 +22,12 @@ std::string words(const AddBranch&) { return say("add a branch"); }
 std::string words(const RemoveBranch& wish) { return say("take branch {0} off", {wish.name}); }
 std::string words(const ShapeBranch& wish) { return say("bend branch {0}", {wish.name}); }
 std::string words(const ShapeTrunk&) { return say("shape the trunk"); }
+std::string words(const SetMaterial& wish) {
+    return wish.branch.empty() ? say("change what the branches are made of")
+                               : say("change what branch {0} is made of", {wish.branch});
+}
+std::string words(const SetBase&) { return say("change the base"); }
+std::string words(const SetPaper&) { return say("change the paper"); }
 std::string words(const SetTitle&) { return say("change the title"); }
 std::string words(const ChoosePlan& wish) { return say("turn to {0}", {wish.name}); }
 std::string words(const CopyPlan& wish) { return say("copy the plan as {0}", {wish.name}); }

@@ -13,6 +13,7 @@
 
 #include "engine/challenge.h"
 #include "engine/length.h"
+#include "engine/materials.h"
 #include "engine/rule.h"
 #include "engine/vec.h"
 
@@ -96,7 +97,8 @@ struct Trunk {
 struct Branch {
     std::string name;
     std::vector<Vec2> path_mm;
-    double thickness_mm = 8;
+    double thickness_mm = 8;  ///< As it is drawn, and as pieces touch it; how it bends is its material's.
+    BranchMaterial material;
     std::string unknown_fields;
     friend bool operator==(const Branch&, const Branch&) = default;
 };
@@ -104,6 +106,7 @@ struct Branch {
 struct Tree {
     Trunk trunk;
     std::vector<Branch> branches;
+    Base base;
     std::string unknown_fields;
     friend bool operator==(const Tree&, const Tree&) = default;
 };
@@ -191,6 +194,7 @@ struct Bell {
 struct Scene {
     std::string title;
     Challenge challenge;
+    Paper paper;                     ///< Of all pieces.
     std::vector<Piece> pieces;       ///< No two with one number.
     std::vector<Plan> plans;         ///< At least one; no two with one name.
     std::string current = "Plan 1";  ///< The name of one of them.

@@ -10,6 +10,7 @@ packages=(
     libgl1-mesa-dri libegl1             # its picture without a graphics card, and without a display
     libcairo2-dev                       # pages and pictures
     nlohmann-json3-dev                  # plan files
+    libbox2d-dev                        # what gravity does
     libcli11-dev                        # the console
     fonts-sil-andika fonts-dejavu-core fontconfig
 )
@@ -30,7 +31,7 @@ web_packages=(
     ca-certificates
 )
 # The libraries whose sources are compiled for it, by the names of their source packages.
-web_sources=(libsdl2 imgui)
+web_sources=(libsdl2 imgui box2d)
 
 # How the fuzz programs are built: asserts stay in; -O1 is soon compiled, and what half a minute needs.
 fuzz_settings=(
@@ -40,7 +41,7 @@ fuzz_settings=(
 )
 
 # What the benchmark against other libraries needs besides (BOUGHWORK_VERSUS), and what counts its instructions.
-versus_packages=(libboost-dev libcgal-dev libgeos-dev libbox2d-dev valgrind)
+versus_packages=(libboost-dev libcgal-dev libgeos-dev valgrind)
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
 build_folder=$root/build
@@ -99,6 +100,7 @@ fetch_sources() {
     for archive in "$folder"/*.orig.tar.*; do tar --extract --file "$archive" --directory "$folder"; done
     mv "$folder"/SDL2-* "$folder/SDL2"
     mv "$folder"/imgui-* "$folder/imgui"
+    mv "$folder"/box2d-* "$folder/box2d"
     ln -s /usr/include/nlohmann "$folder/headers/nlohmann"
     touch "$folder/fetched"
 }
@@ -110,6 +112,7 @@ write_licences() {
         licence Boughwork "$root/LICENSE"
         licence SDL2 "$sources/SDL2/LICENSE.txt"
         licence "Dear ImGui" "$sources/imgui/LICENSE.txt"
+        licence Box2D "$sources/box2d/LICENSE"
         licence "nlohmann/json" /usr/share/doc/nlohmann-json3-dev/copyright
         licence "Andika, the letters" /usr/share/doc/fonts-sil-andika/copyright
         licence "DejaVu, the letters that Andika lacks" /usr/share/doc/fonts-dejavu-core/copyright

@@ -102,4 +102,10 @@ bool can_hang_by(const HungPiece& piece, std::size_t i) {
     return static_cast<std::size_t>(piece.posed.side_number(i)) <= hanging_sides(piece.piece->shape);
 }
 
+std::size_t place_of(const Arrangement& a, PieceNumber number) {
+    const auto at = std::lower_bound(a.pieces.begin(), a.pieces.end(), number,
+                                     [](const HungPiece& p, PieceNumber n) { return p.piece->number < n; });
+    return static_cast<std::size_t>(at - a.pieces.begin());
+}
+
 }  // namespace boughwork

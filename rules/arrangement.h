@@ -49,6 +49,9 @@ Arrangement arrange(const Scene& scene, const Plan& plan);
 /// As arrange() would have it with piece `i` in another pose: looks anew at that piece alone.
 void move_piece(Arrangement& a, std::size_t i, const Pose& pose);
 
+/// The place in `pieces` of a hung piece.
+std::size_t place_of(const Arrangement& a, PieceNumber number);
+
 /// True when side `i` of the outline is one that the piece can hang by.
 bool can_hang_by(const HungPiece& piece, std::size_t i);
 

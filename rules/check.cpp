@@ -6,7 +6,8 @@
 namespace boughwork {
 
 Report check(const Scene& scene, const Plan& plan) {
-    return judge(scene, plan, measured_pieces(scene), arrange(scene, plan));
+    const Arrangement a = arrange(scene, plan);
+    return judge(scene, plan, measured_pieces(scene), a, find_hanging(a));
 }
 
 Report check(const Scene& scene) { return check(scene, current_plan(scene)); }

@@ -22,18 +22,12 @@ std::optional<std::vector<std::size_t>> moved(const Plan& before, const Plan& af
     return places;
 }
 
-std::size_t place_of(const Arrangement& a, PieceNumber number) {
-    const auto at = std::lower_bound(a.pieces.begin(), a.pieces.end(), number,
-                                     [](const HungPiece& p, PieceNumber n) { return p.piece->number < n; });
-    return static_cast<std::size_t>(at - a.pieces.begin());
-}
-
 }  // namespace
 
 Report IncrementalChecker::check(const Scene& scene, const Plan& plan) {
     measure_changed(scene);
     arrange_changed(plan);
-    return judge(scene, plan, measured_, *arrangement_);
+    return judge(scene, plan, measured_, *arrangement_, find_hanging(*arrangement_));
 }
 
 void IncrementalChecker::measure_changed(const Scene& scene) {

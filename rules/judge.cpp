@@ -9,7 +9,6 @@
 #include "rules/challenge_lines.h"
 #include "rules/counting.h"
 #include "rules/fault.h"
-#include "rules/hanging.h"
 #include "rules/measure.h"
 #include "rules/not_hanging.h"
 #include "rules/pair_rules.h"
@@ -86,7 +85,8 @@ std::vector<PieceReport> measured_pieces(const Scene& scene) {
     return reports;
 }
 
-Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> measured, const Arrangement& a) {
+Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> measured, const Arrangement& a,
+             const std::vector<Hanging>& hanging) {
     Report report;
     report.plan = plan.name;
     report.pieces = std::move(measured);
@@ -96,7 +96,6 @@ Report judge(const Scene& scene, const Plan& plan, std::vector<PieceReport> meas
     Verdict verdict(hung);
 
     // Hanging.
-    const std::vector<Hanging> hanging = find_hanging(a);
     verdict.add(why_not_hanging(a, hanging));
     verdict.add(too_deep_findings(a, hanging));
     for (std::size_t i = 0; i < hung.size(); ++i) {

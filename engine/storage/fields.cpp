@@ -179,6 +179,10 @@ void Fields::whole_or_null(const char* name, std::optional<int>& into, const Bou
     if (const auto found = value(name)) found->read(into, bounds);
 }
 
+void Fields::number_or_null(const char* name, std::optional<double>& into, const Bounds& bounds) {
+    if (const auto found = value(name)) found->read(into, bounds);
+}
+
 void Fields::length_or_null(const char* name, std::optional<Length>& into) {
     if (const auto found = value(name)) found->read(into, size_mm);
 }

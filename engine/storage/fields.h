@@ -38,6 +38,7 @@ inline constexpr Bounds any_turn_deg{-greatest_turn_deg, greatest_turn_deg, true
 inline constexpr Bounds right_angle_deg{0, 90, true, phrase("from 0 to 90 degrees")};
 inline constexpr Bounds per_cent{0, 100, true, phrase("from 0 to 100")};
 inline constexpr Bounds any_points{-farthest_mm, farthest_mm, true, phrase("at most 1000000 points either way")};
+inline constexpr Bounds any_weight{0, farthest_mm, true, phrase("from 0 to 1000000")};
 inline constexpr Bounds any_count{0, greatest_count, true, phrase("from 0 to 1000000")};
 inline constexpr Bounds lesson_minutes{1, most_minutes, true, phrase("from 1 to 600")};
 inline constexpr Bounds one_or_more{1, greatest_count, true, phrase("from 1 to 1000000")};
@@ -63,6 +64,7 @@ public:
     void whole(const char* name, int& into, const Bounds& bounds);
     /// null: absent.
     void whole_or_null(const char* name, std::optional<int>& into, const Bounds& bounds);
+    void number_or_null(const char* name, std::optional<double>& into, const Bounds& bounds);
     void length_or_null(const char* name, std::optional<Length>& into);
     /// [least, most], each of which may be null.
     void range(const char* name, Range<int>& into);

@@ -105,12 +105,49 @@ void read(Fields fields, Trunk& trunk) {
     trunk.unknown_fields = fields.unknown();
 }
 
+/// A ready material by its name alone, or with numbers of its own.
+void read(Fields fields, BranchMaterial& material) {
+    fields.text("name", material.name);
+    for (const ReadyMaterial& ready : ready_materials())
+        if (ready.material.name == material.name) material = ready.material;
+    fields.number_or_null("modulus_gpa", material.modulus_gpa, any_weight);
+    fields.number("density_kg_m3", material.density_kg_m3, any_weight);
+    Vec2 sizes;
+    if (fields.has("round_mm")) {
+        fields.number("round_mm", material.section.emplace<Round>().diameter_mm, positive_mm);
+    } else if (fields.has("tube_mm")) {
+        fields.point("tube_mm", sizes);
+        material.section = Tube{sizes.x, sizes.y};
+    } else if (fields.has("stick_mm")) {
+        fields.point("stick_mm", sizes);
+        material.section = Stick{sizes.x, sizes.y};
+    }
+    fields.number_or_null("strength_mpa", material.strength_mpa, any_weight);
+    fields.refuse_if(possible(material), "modulus_gpa");
+    material.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, Base& base) {
+    fields.number("width_mm", base.width_mm, positive_mm);
+    fields.number("weight_g", base.weight_g, any_weight);
+    fields.refuse_if(possible(base), "width_mm");
+    base.unknown_fields = fields.unknown();
+}
+
+void read(Fields fields, Paper& paper) {
+    fields.text("name", paper.name);
+    fields.number("grams_per_m2", paper.grams_per_m2, any_weight);
+    fields.refuse_if(possible(paper), "grams_per_m2");
+    paper.unknown_fields = fields.unknown();
+}
+
 void read(Fields fields, double tolerance_mm, Branch& branch) {
     fields.text("name", branch.name);
     fields.require("path_mm");
     fields.points("path_mm", branch.path_mm);
     fields.number("thickness_mm", branch.thickness_mm, positive_mm);
     fields.refuse_if(possible(branch, tolerance_mm), "path_mm");
+    read(fields.object("material"), branch.material);
     branch.unknown_fields = fields.unknown();
 }
 
@@ -119,6 +156,7 @@ void read(Fields fields, double tolerance_mm, Tree& tree) {
     const std::vector<Fields> items = fields.objects("branches", most_branches);
     for (const Fields& item : items) read(item, tolerance_mm, tree.branches.emplace_back());
     settle_names(items, tree.branches, "b");
+    read(fields.object("base"), tree.base);
     tree.unknown_fields = fields.unknown();
 }
 
@@ -268,6 +306,7 @@ Result<Scene> read_plan(const std::string& text) {
     read_format(file);
     file.text("title", scene.title);
     read_challenge(file.object("challenge"), scene.challenge);
+    read(file.object("paper"), scene.paper);
     read_pieces(file.objects("pieces"), scene.pieces);
     read_plans(file.objects("plans"), scene);
     read_current(file, scene);

@@ -200,16 +200,50 @@ Json json_of(const Trunk& trunk) {
                         trunk.unknown_fields);
 }
 
+/// A cross-section's member of a material.
+std::pair<const char*, Json> section_member(const Round& round) { return {"round_mm", number(round.diameter_mm)}; }
+std::pair<const char*, Json> section_member(const Tube& tube) {
+    return {"tube_mm", json_of(Vec2{tube.outer_mm, tube.inner_mm})};
+}
+std::pair<const char*, Json> section_member(const Stick& stick) {
+    return {"stick_mm", json_of(Vec2{stick.height_mm, stick.depth_mm})};
+}
+
+// What is made of the usual is left out.
+Json json_of(const BranchMaterial& material) {
+    if (material == BranchMaterial{}) return Json::object();
+    const auto [name, section] = std::visit([](const auto& s) { return section_member(s); }, material.section);
+    Json object{{"name", material.name},
+                {"modulus_gpa", material.modulus_gpa ? number(*material.modulus_gpa) : Json(nullptr)},
+                {"density_kg_m3", number(material.density_kg_m3)},
+                {name, section},
+                {"strength_mpa", material.strength_mpa ? number(*material.strength_mpa) : Json(nullptr)}};
+    return with_unknown(std::move(object), material.unknown_fields);
+}
+
+Json json_of(const Base& base) {
+    if (base == Base{}) return Json::object();
+    return with_unknown({{"width_mm", number(base.width_mm)}, {"weight_g", number(base.weight_g)}},
+                        base.unknown_fields);
+}
+
+Json json_of(const Paper& paper) {
+    if (paper == Paper{}) return Json::object();
+    return with_unknown({{"name", paper.name}, {"grams_per_m2", number(paper.grams_per_m2)}}, paper.unknown_fields);
+}
+
 Json json_of(const Branch& branch) {
-    return with_unknown({{"name", branch.name},
-                         {"path_mm", list_of(branch.path_mm, json_of)},
-                         {"thickness_mm", number(branch.thickness_mm)}},
-                        branch.unknown_fields);
+    Json object{{"name", branch.name},
+                {"path_mm", list_of(branch.path_mm, json_of)},
+                {"thickness_mm", number(branch.thickness_mm)}};
+    add(object, "material", json_of(branch.material));
+    return with_unknown(std::move(object), branch.unknown_fields);
 }
 
 Json json_of(const Tree& tree) {
-    return with_unknown({{"trunk", json_of(tree.trunk)}, {"branches", list_of(tree.branches, json_of)}},
-                        tree.unknown_fields);
+    Json object{{"trunk", json_of(tree.trunk)}, {"branches", list_of(tree.branches, json_of)}};
+    add(object, "base", json_of(tree.base));
+    return with_unknown(std::move(object), tree.unknown_fields);
 }
 
 Json json_of(const Hung& hung) {
@@ -273,6 +307,7 @@ Json json_of(const Scene& scene) {
                 {"pieces", list_of(scene.pieces, json_of)},
                 {"plans", list_of(scene.plans, json_of)},
                 {"current", scene.current}};
+    add(object, "paper", json_of(scene.paper));
     if (scene.numbers_given != 0) object["numbers_given"] = scene.numbers_given;
     add(object, "lesson", json_of(scene.lesson));
     add(object, "bells", list_of(scene.bells, json_of));

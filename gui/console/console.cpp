@@ -15,8 +15,11 @@
 #include "gui/console/printed.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
+#include "gui/console/settled_json.h"
+#include "gui/console/settled_text.h"
 #include "gui/picture/plan_page.h"
 #include "rules/check.h"
+#include "rules/settled.h"
 
 namespace boughwork {
 namespace {
@@ -34,6 +37,7 @@ struct Asked {
     std::string plan;  ///< Empty: the current one.
     bool json = false;
     bool csv = false;
+    bool settled = false;
     std::string out;
 };
 
@@ -88,10 +92,27 @@ Result<Outcome> table_command(const Asked& asked) {
     return Outcome{printed_csv(open->scene, open->plan())};
 }
 
+Result<Outcome> settle_command(const Asked& asked) {
+    const Result<OpenPlan> open = open_plan(asked);
+    if (!open) return open.problem();
+    const Settled settled = settle(open->scene, open->plan());
+    return Outcome{asked.json ? settled_json(settled) : settled_text(open->scene, settled),
+                   settled.holds() ? done : something_found};
+}
+
 bool ends_in(std::string name, const std::string& ending) {
     std::transform(name.begin(), name.end(), name.begin(),
                    [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
     return name.size() > ending.size() && name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
+}
+
+Result<Drawing> drawn_settled(const Scene& scene, const Plan& plan) {
+    const Settled settled = settle(scene, plan);
+    if (!settled.report)
+        return Problem{.found = say("A branch bends so far that the referee cannot judge what hangs from it."),
+                       .kept = "",
+                       .to_do = say("Make it stiffer, shorter or lighter; settle --json tells where everything is.")};
+    return settled_page(scene, plan, settled, *settled.report);
 }
 
 Result<Outcome> picture_command(const Asked& asked) {
@@ -103,7 +124,11 @@ Result<Outcome> picture_command(const Asked& asked) {
                        .to_do = say("Let the name end in .png, .svg or .pdf.")};
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
-    const Drawing page = plan_page(open->scene, open->plan(), check(open->scene, open->plan()));
+    const Result<Drawing> drawn = asked.settled
+                                      ? drawn_settled(open->scene, open->plan())
+                                      : plan_page(open->scene, open->plan(), check(open->scene, open->plan()));
+    if (!drawn) return drawn.problem();
+    const Drawing& page = *drawn;
     const Result<std::string> bytes = png ? png_of(page, png_pixels_per_unit) : svg ? svg_of(page) : pdf_of(page);
     if (!bytes) return bytes.problem();
     DiskFiles files;
@@ -126,8 +151,12 @@ const std::vector<CommandEntry>& commands() {
          [](CLI::App& app, Asked& asked) {
              app.add_flag("--csv", asked.csv, "As comma-separated values, for a spreadsheet.")->required();
          }},
+        {"settle", "Stand the tree up: what sags, swings, falls or tips, and what the referee says then.",
+         settle_command,
+         [](CLI::App& app, Asked& asked) { app.add_flag("--json", asked.json, "As JSON, for other programs."); }},
         {"picture", "Save a picture of a plan.", picture_command,
          [](CLI::App& app, Asked& asked) {
+             app.add_flag("--settled", asked.settled, "As gravity leaves it, over the plan as it lies flat.");
              app.add_option("--out", asked.out, "Where to save it: a name ending in .png, .svg or .pdf.")->required();
          }},
     };
@@ -146,7 +175,7 @@ int refuse_call(std::ostream& err, const CLI::App& app, const std::string& first
     if (chosen.empty())
         return refuse(err,
                       first_word.empty() ? say("There is no command.") : say("\"{0}\" is no command.", {first_word}),
-                      say("Use check, table or picture. To see how to call them: boughwork --help"));
+                      say("Use check, table, settle or picture. To see how to call them: boughwork --help"));
     return refuse(err, error.what(), say("To see how to call it: boughwork {0} --help", {chosen.front()->get_name()}));
 }
 

@@ -41,34 +41,62 @@ std::string question_marks_words(const Report& report) {
     return "";
 }
 
-}  // namespace
+/// What is written below the picture.
+struct Foot {
+    std::string words;
+    std::string small_words;
+};
 
-Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
+Drawing page_of(const Scene& scene, const Plan& plan, const Report& report, const Box& box,
+                const PictureOptions& options, const Foot& foot) {
     const PixelBox panel{margin, head_height, page_width - 2 * margin, page_height - head_height - foot_height};
     const PixelBox view = paper_within(panel, 1);
-    const Box box = extent_mm(scene, plan);
     constexpr double around_px = 36;
     Camera camera = showing(box, view, around_px);
     // The window's least zoom does not bind a page: everything must be on it.
     camera.px_per_mm = std::min({camera.px_per_mm, (view.width - 2 * around_px) / (box.high.x - box.low.x),
                                  (view.height - 2 * around_px) / (box.high.y - box.low.y)});
 
-    const Drawing picture = plan_picture(scene, plan, report, camera);
+    const Drawing picture = plan_picture(scene, plan, report, camera, options);
     Drawing page{.width = page_width, .height = page_height, .paper = palette::desk, .marks = picture.marks};
     const double head = head_height / 2;
     const double right = page_width - margin;
     page.marks.push_back(Text{{margin, head}, one_line(scene.title, 34), 30, palette::ink, TextAlign::left});
     page.marks.push_back(Text{
         {right, head}, one_line(plan.name, 24) + ": " + score_words(report.score), 30, palette::ink, TextAlign::right});
-    const double foot = page_height - foot_height;
+    const double top = page_height - foot_height;
+    page.marks.push_back(Text{{margin, top + 26}, foot.words, palette::text_px, palette::ink, TextAlign::left});
     page.marks.push_back(
-        Text{{margin, foot + 26}, counts_words(report), palette::text_px, palette::ink, TextAlign::left});
-    page.marks.push_back(Text{{margin, foot + 56},
-                              kinds_words(scene.challenge) + question_marks_words(report),
-                              palette::small_text_px,
-                              palette::quiet_text,
-                              TextAlign::left});
+        Text{{margin, top + 56}, foot.small_words, palette::small_text_px, palette::quiet_text, TextAlign::left});
     return page;
+}
+
+/// The branch that sags most, in words; nothing where no number is told.
+std::string greatest_sag_words(const Settled& settled) {
+    const SettledBranch* most = nullptr;
+    for (const SettledBranch& branch : settled.branches)
+        if (branch.sag_mm && (!most || *branch.sag_mm > *most->sag_mm)) most = &branch;
+    return most ? most->says : "";
+}
+
+}  // namespace
+
+Drawing plan_page(const Scene& scene, const Plan& plan, const Report& report) {
+    return page_of(scene, plan, report, extent_mm(scene, plan), {},
+                   {counts_words(report), kinds_words(scene.challenge) + question_marks_words(report)});
+}
+
+Drawing settled_page(const Scene& scene, const Plan& flat, const Settled& settled, const Report& report) {
+    const Box before = extent_mm(scene, flat);
+    const Box after = extent_mm(scene, settled.plan);
+    const Box both{{std::min(before.low.x, after.low.x), std::min(before.low.y, after.low.y)},
+                   {std::max(before.high.x, after.high.x), std::max(before.high.y, after.high.y)}};
+    PictureOptions options;
+    options.flat = &flat;
+    options.tipping = &settled.tipping;
+    const std::string first = settled.wrong.empty() ? counts_words(report) : settled.wrong.front().says;
+    return page_of(scene, settled.plan, report, both, options,
+                   {first, greatest_sag_words(settled) + " " + settled.tipping_says});
 }
 
 }  // namespace boughwork

@@ -12,6 +12,7 @@
 #include "gui/picture/lens.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_marks.h"
+#include "gui/picture/settled_marks.h"
 #include "gui/picture/squared_paper.h"
 #include "gui/picture/told_report.h"
 #include "gui/picture/tree_marks.h"
@@ -147,6 +148,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
     LabelPlaces places(outlines, wood_px(camera, tree), camera.view);
     const std::vector<LabelPlace> numbers = place_numbers(pieces, places, options.scale);
     draw_pieces(marks, pieces, options.scale);
+    if (options.flat) draw_flat(marks, camera, scene, *options.flat, plan, options.scale);
     if (!options.bare) draw_branch_names(marks, plan.tree, camera, places, options.scale);
     draw_chosen_wood(marks, plan.tree, tree, camera, options);
 
@@ -159,6 +161,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
         draw_finding(marks, where_px, options.scale);
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) draw_number(marks, pieces[i], numbers[i].at, options.scale);
+    if (options.tipping) draw_tipping(marks, camera, *options.tipping, options.scale);
     if (options.ghost) append(marks, ghost_words(scene, plan, report, *options.ghost, camera, places, options.scale));
     if (!options.bare) append(marks, rulers(camera, unit, options.scale));
     if (finding && options.lens) append(marks, lens(scene, plan, report, *finding, camera, options.scale));

@@ -8,6 +8,7 @@
 
 #include "engine/drawing/drawing.h"
 #include "engine/scene.h"
+#include "engine/settle/tipping.h"
 #include "gui/session/camera.h"
 #include "rules/report.h"
 
@@ -24,6 +25,8 @@ struct PictureOptions {
     std::vector<PieceNumber> highlighted;
     std::optional<std::size_t> finding;  ///< Index into Report::findings: marked in the plan.
     bool lens = false;                   ///< Looks closer at that finding.
+    const Plan* flat = nullptr;          ///< The plan is this one, stood up: drawn in dashes where it was.
+    const Tipping* tipping = nullptr;    ///< Where its weight acts.
     bool bare = false;                   ///< Without squared paper, rulers and names: tree, pieces and ground alone.
 };
 

@@ -30,6 +30,13 @@ add_library(imgui STATIC ${imgui}/imgui.cpp ${imgui}/imgui_draw.cpp ${imgui}/img
 target_include_directories(imgui SYSTEM PUBLIC ${imgui} ${imgui}/misc/cpp)
 target_link_libraries(imgui PRIVATE sdl)
 
+file(GLOB_RECURSE box2d_sources CONFIGURE_DEPENDS ${BOUGHWORK_SOURCES}/box2d/src/*.cpp)
+add_library(box2d STATIC ${box2d_sources})
+target_include_directories(box2d SYSTEM PUBLIC ${BOUGHWORK_SOURCES}/box2d/include)
+target_compile_options(box2d PRIVATE -w)
+set_target_properties(box2d PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 12)
+add_library(box2d::box2d ALIAS box2d)
+
 # Headers alone. They are linked to, since their own folder is full of what belongs to this machine.
 add_library(nlohmann_json::nlohmann_json INTERFACE IMPORTED GLOBAL)
 target_include_directories(nlohmann_json::nlohmann_json INTERFACE ${BOUGHWORK_SOURCES}/headers)

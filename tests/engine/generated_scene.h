@@ -44,6 +44,9 @@ public:
                 .flipped = chance(0.3)};
     }
     Branch branch(const std::string& name);
+    BranchMaterial material();
+    Base base();
+    Paper paper();
     Challenge challenge();
 
 private:
@@ -120,6 +123,7 @@ inline Branch SceneGenerator::branch(const std::string& name) {
         made.path_mm.push_back(at);
         at = at + Vec2{side * real(60, 150), real(-60, 60)};
     }
+    if (chance(0.5)) made.material = material();
     return made;
 }
 
@@ -221,6 +225,7 @@ inline Bell SceneGenerator::bell(const std::string& name, const Scene& scene) {
 inline Plan SceneGenerator::plan(const std::string& name, const std::vector<Piece>& pieces) {
     Plan made{.name = name, .unknown_fields = unknown()};
     made.tree.unknown_fields = unknown();
+    if (chance(0.5)) made.tree.base = base();
     made.tree.trunk = {.x_mm = real(-50, 50),
                        .height_mm = real(100, 900),
                        .base_width_mm = real(20, 90),
@@ -234,8 +239,21 @@ inline Plan SceneGenerator::plan(const std::string& name, const std::vector<Piec
     return made;
 }
 
+inline BranchMaterial SceneGenerator::material() {
+    BranchMaterial made{.name = text(), .density_kg_m3 = real(1, 9000)};
+    made.modulus_gpa = chance(0.2) ? std::nullopt : std::optional(real(0.01, 300));
+    made.section = one_of<Section>({Round{real(0.1, 20)}, Tube{real(3, 9), real(1, 2)}, Stick{real(1, 9), real(1, 9)}});
+    if (chance(0.5)) made.strength_mpa = real(1, 900);
+    made.unknown_fields = unknown();
+    return made;
+}
+
+inline Base SceneGenerator::base() { return {real(1, 300), real(0, 500), unknown()}; }
+inline Paper SceneGenerator::paper() { return {text(), real(20, 300), unknown()}; }
+
 inline Scene SceneGenerator::scene() {
     Scene made{.title = text(), .challenge = challenge(), .unknown_fields = unknown()};
+    if (chance(0.5)) made.paper = paper();
     int number = 0;
     for (int i = count(0, 12); i > 0; --i) {
         number += count(1, 3);
@@ -262,7 +280,7 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
     const Plan& plan = current_plan(scene);
     const PieceNumber piece{count(1, next_number(scene).value)};
     const std::string branch_name = plan.tree.branches.empty() ? "b1" : one_of(plan.tree.branches).name;
-    switch (whole(0, 23)) {
+    switch (whole(0, 26)) {
         case 0: return AddPiece{shape()};
         case 1: return RemovePiece{piece};
         case 2: return SetNote{piece, text()};
@@ -293,6 +311,9 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
             for (const Plan& one : scene.plans) ring.plans.push_back({one.name, real(0, 300), count(0, 20)});
             return ring;
         }
+        case 23: return SetMaterial{chance(0.3) ? "" : branch_name, material()};
+        case 24: return SetBase{base()};
+        case 25: return SetPaper{paper()};
         default: return RemovePlan{};
     }
 }

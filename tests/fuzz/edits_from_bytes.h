@@ -221,6 +221,19 @@ inline Edit EditsFromBytes::edit(const Scene& scene) {
                 if (byte() < 0xF0) ring.plans.push_back({plan.name, number(), static_cast<int>(byte())});
             return ring;
         }
+        case 23: {
+            SetMaterial made{.branch = flag() ? "" : branch_name(scene), .material = {}};
+            if (flag()) made.material.modulus_gpa = number();
+            made.material.density_kg_m3 = number();
+            made.material.section = Tube{number(), number()};
+            return made;
+        }
+        case 24: {
+            SetBase made;
+            for (double* size : {&made.base.width_mm, &made.base.weight_g}) *size = number();
+            return made;
+        }
+        case 25: return SetPaper{{text(), number(), ""}};
         default: return RemovePlan{};
     }
 }

@@ -29,6 +29,7 @@ struct Library {
 };
 
 const std::vector<Library> libraries{{"nlohmann/", {"engine/storage/", "gui/console/", "gui/web/"}},
+                                     {"box2d/", {"engine/settle/"}},
                                      {"cairo", {"engine/drawing/"}},
                                      {"CLI/", {"gui/console/"}},
                                      {"imgui", {"gui/window/", "gui/web/"}},

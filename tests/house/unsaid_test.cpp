@@ -15,9 +15,10 @@ namespace {
 
 /// What files and other programs read, in whole sources.
 const std::set<std::string> written{
-    "engine/storage/plan_words.h",  // the words of the plan file
-    "gui/console/console.cpp",      // --help
-    "gui/console/table_rows.cpp",   // headings and words of the CSV
+    "engine/storage/plan_words.h",   // the words of the plan file
+    "gui/console/console.cpp",       // --help
+    "gui/console/settled_json.cpp",  // names in the JSON
+    "gui/console/table_rows.cpp",    // headings and words of the CSV
     "gui/session/table_rows.cpp",
     "gui/picture/palette.h",  // what pairs of colours are for: read by tests
 };

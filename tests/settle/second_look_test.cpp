@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+// The referee looks again at what gravity has done.
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "rules/settled.h"
+#include "tests/rules/scene_builder.h"
+
+namespace boughwork::testing {
+namespace {
+
+/// A trunk at x = 0, 40 mm thick, and a level branch to the right at that height, made of a drinking straw.
+SceneBuilder straw_tree(double height_mm) {
+    SceneBuilder plan;
+    plan.tree().trunk = {.x_mm = 0, .height_mm = 500, .base_width_mm = 40, .top_width_mm = 40};
+    plan.branch("b1", {{0, height_mm}, {420, height_mm}});
+    return plan;
+}
+
+/// With card so heavy that it bends a straw.
+SceneBuilder heavy(SceneBuilder plan) {
+    plan.scene.paper = {"card", 2000, ""};
+    return plan;
+}
+
+Settled settled(const SceneBuilder& plan) { return settle(plan.scene, plan.scene.plans[0]); }
+
+bool says(const std::vector<std::string>& notes, const std::string& words) {
+    return std::any_of(notes.begin(), notes.end(), [&](const std::string& note) { return contains(note, words); });
+}
+
+}  // namespace
+
+TEST_CASE("A piece that a sagging branch lets down to the ground stops counting, and it is said why") {
+    SceneBuilder plan = heavy(straw_tree(70));
+    plan.hang(triangle(4, 80, 60, 60), {.at_mm = {330, 66}});
+    REQUIRE(counts(plan.check(), 4));
+    const Settled result = settled(plan);
+    REQUIRE(result.state == Settling::State::at_rest);
+    REQUIRE(result.report);
+    CHECK_FALSE(counts(*result.report, 4));
+    REQUIRE(result.wrong.size() == 1);
+    CHECK(result.wrong[0].rule == Rule::ground);
+    CHECK(contains(result.wrong[0].says, "After settling: Piece 4"));
+    CHECK(contains(result.wrong[0].says, "Branch b1 sags"));
+    CHECK_FALSE(result.holds());
+}
+
+TEST_CASE("What hangs high above the ground sags and still counts; the piece goes where its branch goes") {
+    SceneBuilder plan = heavy(straw_tree(400));
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {330, 396}}).hang(triangle(2, 80, 60, 60), {.at_mm = {60, 396}});
+    const Settled result = settled(plan);
+    REQUIRE(result.report);
+    CHECK(result.trusted);
+    CHECK(counts(*result.report, 1));
+    CHECK(counts(*result.report, 2));
+    CHECK(result.wrong.empty());
+    REQUIRE(result.branches.size() == 1);
+    CHECK(*result.branches[0].sag_mm > 10);
+    // Two triangles of 80, 60, 60 mm, by Heron 1789 mm2 each, of 2000 g/m2.
+    CHECK(result.branches[0].carried_g == Approx(2 * 1788.854 * 2000 / 1e6).epsilon(1e-4));
+    // The outer piece goes down by more than the inner one, and both turn the way the branch does: clockwise.
+    const Pose& outer = result.plan.hung[0].pose;
+    const Pose& inner = result.plan.hung[1].pose;
+    CHECK(396 - outer.at_mm.y > 3 * (396 - inner.at_mm.y));
+    CHECK(outer.turn_ccw_deg < inner.turn_ccw_deg);
+    CHECK(inner.turn_ccw_deg < 0);
+    CHECK(result.holds());
+}
+
+TEST_CASE(
+    "A branch through the trunk bends on both sides of it, one that does not reach it is said to hang on nothing") {
+    SceneBuilder plan = heavy(straw_tree(400));
+    plan.tree().branches[0].path_mm = {{-400, 400}, {400, 400}};
+    const Settled both = settled(plan);
+    REQUIRE(both.branches.size() == 2);
+    CHECK(*both.branches[0].sag_mm == Approx(*both.branches[1].sag_mm).epsilon(0.01));
+    CHECK(both.plan.tree.branches[0].path_mm.front().y < 400);
+    CHECK(both.plan.tree.branches[0].path_mm.back().y < 400);
+    plan.tree().branches[0].path_mm = {{200, 400}, {400, 400}};
+    CHECK(says(settled(plan).notes, "Branch b1 does not reach the trunk"));
+}
+
+TEST_CASE("What falls and what swings is told, and does no harm to what hangs") {
+    SceneBuilder plan = straw_tree(400);
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {60, 396}})
+        .hang(triangle(2, 80, 60, 60), {.at_mm = {200, 200}})                         // held by nothing
+        .hang(triangle(3, 80, 60, 60), {.at_mm = {300, 396}, .turn_ccw_deg = -100});  // by a corner
+    const Settled result = settled(plan);
+    REQUIRE(result.report);
+    CHECK(counts(*result.report, 1));
+    CHECK(says(result.notes, "Piece 2 falls"));
+    CHECK(says(result.notes, "Piece 3 swings"));
+    const std::vector<Vec2> fallen = corners_mm(plan.scene.pieces[1].shape, result.plan.hung[1].pose);
+    for (const Vec2 corner : fallen) CHECK(corner.y > -1);
+    CHECK(std::any_of(fallen.begin(), fallen.end(), [](Vec2 corner) { return corner.y < 1; }));
+}
+
+TEST_CASE("A lopsided tree tips on a small light base, and more weight in the base holds it") {
+    SceneBuilder plan = heavy(straw_tree(400));
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {330, 396}});
+    plan.tree().base = {.width_mm = 60, .weight_g = 30};
+    const Settled tips = settled(plan);
+    CHECK(tips.tipping.to_the_edge_mm < 0);
+    CHECK(tips.tipping.to_the_right);
+    CHECK(contains(tips.tipping_says, "tips to the right"));
+    CHECK_FALSE(tips.holds());
+    plan.tree().base.weight_g += std::ceil(tips.tipping.needed_g);
+    const Settled stands = settled(plan);
+    CHECK(stands.tipping.to_the_edge_mm >= 0);
+    CHECK(contains(stands.tipping_says, "The tree stands"));
+    CHECK(stands.holds());
+}
+
+TEST_CASE("Too much for a stick: it is told how far from breaking, and that it breaks") {
+    SceneBuilder plan = straw_tree(400);
+    plan.tree().branches[0].material = {
+        .name = "stick", .modulus_gpa = 10, .density_kg_m3 = 600, .section = Stick{1, 1}, .strength_mpa = 50};
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {330, 396}});
+    const Settled light = settled(plan);
+    REQUIRE(light.branches[0].strength_used);
+    // By hand: the straight branch, 400 mm free, with 0.143 g some 350 mm out and 0.24 g of its own: a moment of about
+    // 0.96 N mm; 50 MPa break a stick of 1 mm at 50 x 1 / 6 = 8.3 N mm.
+    CHECK(*light.branches[0].strength_used == Approx(0.96 / 8.33).epsilon(0.1));
+    plan.scene.paper.grams_per_m2 = 9000;
+    const Settled laden = settled(plan);
+    if (laden.branches[0].strength_used) CHECK(*laden.branches[0].strength_used > 1);
+    CHECK_FALSE(laden.holds());
+}
+
+TEST_CASE("The plan that is stood up stays as it is") {
+    SceneBuilder plan = heavy(straw_tree(400));
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {330, 396}});
+    const Scene before = plan.scene;
+    StoodTree tree(plan.scene, plan.scene.plans[0]);
+    tree.run_to_the_end();
+    CHECK(plan.scene == before);
+    CHECK(tree.plan() != before.plans[0]);
+}
+
+}  // namespace boughwork::testing
