@@ -82,11 +82,11 @@ install_missing() {
         stop "That could not be installed. Ask an administrator to run: $by_hand"
 }
 
-# Fetches the sources of the libraries for the page into the folder, once. The machine's own lists of packages stay as
+# Fetches the sources of the libraries for the page into the folder, once for each list of them. The machine's own lists of packages stay as
 # they are: apt keeps others in that folder, and looks at the signature as ever.
 fetch_sources() {
     local folder=$1
-    if [[ -f $folder/fetched ]]; then return; fi
+    if [[ -f $folder/fetched && $(<"$folder/fetched") == "${web_sources[*]}" ]]; then return; fi
     rm -rf "$folder"
     mkdir -p "$folder/lists/partial" "$folder/headers" || stop "$folder can't be written to."
     say "Fetching the sources of ${web_sources[*]}"
@@ -102,7 +102,7 @@ fetch_sources() {
     mv "$folder"/imgui-* "$folder/imgui"
     mv "$folder"/box2d-* "$folder/box2d"
     ln -s /usr/include/nlohmann "$folder/headers/nlohmann"
-    touch "$folder/fetched"
+    echo "${web_sources[*]}" >"$folder/fetched"
 }
 
 # The licences of all that is in the page, as one text.

@@ -32,7 +32,7 @@ target_link_libraries(imgui PRIVATE sdl)
 
 file(GLOB_RECURSE box2d_sources CONFIGURE_DEPENDS ${BOUGHWORK_SOURCES}/box2d/src/*.cpp)
 add_library(box2d STATIC ${box2d_sources})
-target_include_directories(box2d SYSTEM PUBLIC ${BOUGHWORK_SOURCES}/box2d/include)
+target_include_directories(box2d SYSTEM PUBLIC ${BOUGHWORK_SOURCES}/box2d/include PRIVATE ${BOUGHWORK_SOURCES}/box2d/src)
 target_compile_options(box2d PRIVATE -w)
 set_target_properties(box2d PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 12)
 add_library(box2d::box2d ALIAS box2d)
