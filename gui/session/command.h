@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/edit.h"
+#include "gui/session/gravity.h"
 #include "gui/session/picking.h"
 #include "gui/session/table_order.h"
 #include "rules/answers.h"
@@ -19,13 +20,18 @@ namespace boughwork {
 class Session;
 
 /// The pages of one file.
-enum class Page { tree, table, built, challenge, lesson };
+enum class Page { tree, table, built, challenge, lesson, gravity };
 
 enum class Action {
     tree_page,
     table_page,
     built_page,
     lesson_page,
+    gravity_page,
+    run_gravity,
+    gravity_step,
+    gravity_back,
+    gravity_start,
     run_clock,
     next_phase,
     ring_bell,
@@ -175,6 +181,10 @@ struct Pan {
     Vec2 by_px;
 };
 struct CloseDialog {};
+/// How fast gravity is shown at work.
+struct SetGravitySpeed {
+    GravitySpeed speed = GravitySpeed::as_it_is;
+};
 /// By that column of the data table; once more: the other way.
 struct SortTable {
     Column column = Column::number;
@@ -196,7 +206,7 @@ struct TakeInTable {
 
 using Command = std::variant<Press, Wish, Wishes, Choose, Grab, HoldAt, LetGo, CancelHold, OpenFile, AskForFile,
                              SaveFile, SaveForClass, TakeChallenge, BreakSeal, Recover, Leave, ShowFinding, PointAtLine,
-                             LookFrom, Pan, CloseDialog, SortTable, Ask, SaveTable, TakeInTable>;
+                             LookFrom, Pan, CloseDialog, SortTable, Ask, SaveTable, TakeInTable, SetGravitySpeed>;
 
 /// A key with its companions. `key` is a lower-case letter, a digit or one of "left", "right", "up",
 /// "down", "escape", "delete", "tab", "space", "enter", "+", "-", "F1"; empty: none.

@@ -51,6 +51,8 @@ bool can_be_nudged(const Session& s) {
 
 bool phase_there(const Session& s) { return !s.held() && phase_on(s.scene().lesson); }
 bool some_to_judge(const Session& s) { return s.page() == Page::built && left_to_judge(s.plan()) > 0; }
+bool gravity_can_go_on(const Session& s) { return s.page() == Page::gravity && s.gravity().can_go_on(); }
+bool gravity_can_go_back(const Session& s) { return s.page() == Page::gravity && s.gravity().can_go_back(); }
 bool on_tour(const Session& s) { return s.dialog() == Dialog::tour; }
 
 bool branch_chosen(const Session& s) { return on_tree(s) && !s.held() && s.chosen_branch(); }
@@ -94,6 +96,11 @@ const std::vector<CommandRow>& command_table() {
         {built_page, phrase("Built tree"), {"3"}, phrase("Turns to the tree that stands on the table."), always},
         {challenge_page, phrase("Challenge"), {"4"}, phrase("Turns to all that the challenge asks."), always, {"t"}},
         {lesson_page, phrase("Lesson"), {"5"}, phrase("Turns to the clock, the bell and the tour."), always},
+        {gravity_page,
+         phrase("Gravity"),
+         {"6"},
+         phrase("Turns to the tree stood up: what sags, swings, falls or tips."),
+         always},
 
         {next_side, phrase("next side"), {"s"}, phrase("Hangs the piece by its next side."), has_other_side},
         {mirror_image, phrase("mirror image"), {"m"}, phrase("Turns the piece over."), piece_to_turn_over},
@@ -238,6 +245,26 @@ const std::vector<CommandRow>& command_table() {
          {"3", false, true},
          phrase("Judges every planned piece that nobody has looked at as planned."),
          some_to_judge},
+        {run_gravity,
+         phrase("let go, or hold"),
+         {"r", false, true},
+         phrase("Lets gravity work on the tree that is stood up, or holds it."),
+         gravity_can_go_on},
+        {gravity_step,
+         phrase("a moment on"),
+         {"t", false, true},
+         phrase("Goes on by a tenth of a second."),
+         gravity_can_go_on},
+        {gravity_back,
+         phrase("a moment back"),
+         {"a", false, true},
+         phrase("Goes back by a tenth of a second."),
+         gravity_can_go_back},
+        {gravity_start,
+         phrase("as on the flat"),
+         {"h", false, true},
+         phrase("Goes back to how the plan lies flat."),
+         gravity_can_go_back},
         {run_clock,
          phrase("start or stop the clock"),
          {"k"},

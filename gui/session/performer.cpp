@@ -57,6 +57,7 @@ struct Session::Performer {
     void operator()(const SaveFile& file) const { session.save(file.path, file.replace); }
     void operator()(const SaveForClass& file) const { session.save_for_class(file.path, file.replace); }
     void operator()(const TakeChallenge& file) const { session.take_challenge(file.path); }
+    void operator()(const SetGravitySpeed& set) const { session.gravity_.set_speed(set.speed); }
     void operator()(const BreakSeal&) const { session.seal(false); }
     void operator()(const Recover& recover) const { session.recover(recover.take); }
     void operator()(const Leave& leave) const { session.leave(leave.anyway); }
@@ -94,6 +95,11 @@ void Session::perform(const Command& command) {
         to_clipboard_.reset();
     }
     std::visit(Performer{*this}, command);
+    if (page_ == Page::gravity) {
+        gravity_.look_at(scene(), plan());
+    } else {
+        gravity_.pause();
+    }
 }
 
 }  // namespace boughwork

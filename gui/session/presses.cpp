@@ -40,6 +40,11 @@ void Session::press(Action action) {
         case Action::tree_page: turn_to(Page::tree); break;
         case Action::built_page: turn_to(Page::built); break;
         case Action::lesson_page: turn_to(Page::lesson); break;
+        case Action::gravity_page: turn_to(Page::gravity); break;
+        case Action::run_gravity: gravity_.runs() ? gravity_.pause() : gravity_.run(); break;
+        case Action::gravity_step: gravity_.step(); break;
+        case Action::gravity_back: gravity_.back(); break;
+        case Action::gravity_start: gravity_.to_the_start(); break;
 
         case Action::run_clock:
         case Action::next_phase:

@@ -12,6 +12,7 @@
 #include "gui/session/camera.h"
 #include "gui/session/command.h"
 #include "gui/session/document.h"
+#include "gui/session/gravity.h"
 #include "gui/session/holding.h"
 #include "gui/session/lesson_clock.h"
 #include "gui/session/table_reader.h"
@@ -54,7 +55,7 @@ public:
     /// something else is to be seen than before. `now_s` runs evenly.
     bool tick(double now_s);
     /// True while a tick has something left to do; otherwise an idle window may sleep.
-    bool waits_for_tick() const { return clock_.runs() || document_.waits_for_tick(scene()); }
+    bool waits_for_tick() const { return clock_.runs() || gravity_.runs() || document_.waits_for_tick(scene()); }
 
     // What is seen. A held thing shows as it would be if let go.
     const Scene& scene() const { return preview_ ? *preview_ : document_.scene(); }
@@ -110,6 +111,8 @@ public:
     bool projector() const { return projector_; }
     /// The rule that the tour shows.
     std::size_t tour_stop() const { return tour_stop_; }
+    /// The plan stood up; meant for the page of that name alone.
+    const Gravity& gravity() const { return gravity_; }
     // The data table.
     const TableOrder& table_order() const { return table_order_; }
     /// What Dialog::answer asks.
@@ -205,6 +208,7 @@ private:
     bool replaces_for_class_ = false;
     bool left_ = false;
     LessonClock clock_;
+    Gravity gravity_;
     double now_s_ = 0;
     bool projector_ = false;
     bool shows_all_ = true;  // as soon as the view is known

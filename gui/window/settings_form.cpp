@@ -56,6 +56,14 @@ void SettingsForm::setting(const std::string& says, const Effect& now) {
     top_ += line(says, now, alone ? column_.width : now_left - 2 * gap, now_left, column_.width - now_left) + gap;
 }
 
+void SettingsForm::note(const std::string& words) {
+    end_row();
+    const double small = widgets_.lettering().line_px(Face::small);
+    top_ += widgets_.write_lines({column_.x, top_, column_.width, most_lines * small}, words, Face::small,
+                                 palette::quiet_text) +
+            widgets_.px(9);
+}
+
 SettingsForm::Pressed SettingsForm::item(const std::string& label, const std::string& says, const Effect& now,
                                          bool open, bool can_go) {
     end_row();

@@ -30,6 +30,8 @@ public:
     void heading(const std::string& words);
     /// Begins a setting.
     void setting(const std::string& says, const Effect& now = {});
+    /// In small letters, below what was said.
+    void note(const std::string& words);
     /// Begins a setting of a list, with buttons of its own: "change criterion 2", "take out criterion 2".
     enum class Pressed { nothing, change, take_out };
     Pressed item(const std::string& label, const std::string& says, const Effect& now, bool open, bool can_go);

@@ -16,11 +16,9 @@ struct PageTab {
     Page page;
     Action turns_to_it;
 };
-constexpr PageTab pages[] = {{Page::tree, Action::tree_page},
-                             {Page::table, Action::table_page},
-                             {Page::built, Action::built_page},
-                             {Page::challenge, Action::challenge_page},
-                             {Page::lesson, Action::lesson_page}};
+constexpr PageTab pages[] = {{Page::tree, Action::tree_page},     {Page::table, Action::table_page},
+                             {Page::built, Action::built_page},   {Page::challenge, Action::challenge_page},
+                             {Page::lesson, Action::lesson_page}, {Page::gravity, Action::gravity_page}};
 
 std::string tab_words(const Session& session, const Plan& plan) {
     const auto score = session.scores().find(plan.name);
@@ -95,12 +93,20 @@ void TopBar::draw_title(const Session& session, const PixelBox& box, Widgets& wi
 void TopBar::draw_pages(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
     const double gap = widgets.px(6);
     const auto count = static_cast<double>(std::size(pages));
-    const double width = std::min((box.width - (count - 1) * gap) / count, widgets.px(140));
-    PixelBox tab{box.x, box.y, width, box.height};
+    const auto words_px = [&](const PageTab& page) {
+        return widgets.lettering().width_px(say(row_of(page.turns_to_it).name), Face::small);
+    };
+    // Longer words have wider tabs; what is left of the room is shared.
+    double words = 0;
+    for (const PageTab& page : pages) words += words_px(page);
+    const double most = widgets.px(140) * count;
+    const double beside_words = (std::min(box.width - (count - 1) * gap, most) - words) / count;
+    PixelBox tab{box.x, box.y, 0, box.height};
     for (const PageTab& page : pages) {
+        tab.width = words_px(page) + beside_words;
         command_button(session, widgets, commands, page.turns_to_it, tab, {},
                        session.page() == page.page ? Tone::chosen : Tone::tab);
-        tab.x += width + gap;
+        tab.x += tab.width + gap;
     }
 }
 

@@ -143,6 +143,7 @@ void Window::draw_page() {
         case Page::tree: draw_tree_page(); break;
         case Page::built: built_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::lesson: lesson_page_.draw(session_, layout_, widgets_, commands_); break;
+        case Page::gravity: gravity_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::challenge: challenge_page_.draw(session_, layout_, widgets_, commands_); break;
         case Page::table: table_panel_.draw(session_, layout_, widgets_, commands_); break;
     }

@@ -12,6 +12,7 @@
 #include "gui/window/dialogs.h"
 #include "gui/window/envelope_panel.h"
 #include "gui/window/fonts.h"
+#include "gui/window/gravity_page.h"
 #include "gui/window/input.h"
 #include "gui/window/lesson_page.h"
 #include "gui/window/screen.h"
@@ -93,6 +94,7 @@ private:
     EnvelopePanel envelope_panel_;
     CardsPanel cards_panel_;
     BuiltPage built_page_;
+    GravityPage gravity_page_;
     LessonPage lesson_page_;
     ChallengePage challenge_page_;
     TablePanel table_panel_;

@@ -40,6 +40,7 @@ const std::vector<std::string> before_a_label{
     "begin_sheet(",
     "draw_arrow(",
     "draw_rows(",
+    "choice_row(widgets,",
     "tick_box(widgets,",
     "form.text(",
     "form.count(",

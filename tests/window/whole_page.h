@@ -44,15 +44,16 @@ inline bool overlap(const PixelBox& a, const PixelBox& b) {
 
 /// What contains other things, and what may lie half outside a list that scrolls.
 inline bool is_container(const std::string& label) {
-    static const std::set<std::string> containers{"tree",       "envelope",    "beside the menu", "challenge words",
-                                                  "help words", "file list",   "phases",          "bells",
-                                                  "rules",      "built pieces"};
+    static const std::set<std::string> containers{"tree",       "envelope",     "beside the menu", "challenge words",
+                                                  "help words", "file list",    "phases",          "bells",
+                                                  "rules",      "built pieces", "made of",         "what gravity does"};
     return containers.count(label) > 0;
 }
 /// Lies in a box that scrolls.
 inline bool scrolls(const std::string& label) {
-    for (const char* list : {"envelope piece ", "built piece ", "rule ", "phase ", "shorter ", "longer ",
-                             "take out phase ", "do ", "piece "})
+    for (const char* list :
+         {"envelope piece ", "built piece ", "rule ", "phase ", "shorter ", "longer ", "take out phase ", "do ",
+          "piece ", "another ", "numbers of ", "all branches alike", "grams per ", "base "})
         if (label.rfind(list, 0) == 0) return true;
     return false;
 }
