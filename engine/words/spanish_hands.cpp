@@ -28,8 +28,7 @@ Chapter spanish_hands() {
         {"{0} builds by hands that err by {1} mm in a cut, {2} mm in a place and {3} degrees in a turn.",
          "{0} montajes de manos que fallan {1} mm al cortar, {2} mm al colocar y {3} grados al girar."},
         {"Mean score: {0}, give or take {1}.", "Puntuación media: {0}, {1} más o menos."},
-        {"It holds in {0} per cent of builds, give or take {1}.",
-         "Aguanta en el {0} por ciento de los montajes, {1} más o menos."},
+        {"({0} per cent hold, give or take {1})", "(aguanta el {0} por ciento, {1} más o menos)"},
         {"{0}: met in {1}", "{0}: se cumple en {1}"},
     };
 }

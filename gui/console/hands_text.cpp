@@ -22,7 +22,7 @@ std::string hands_text(const Scene& scene, const HandsReport& report, const std:
     if (!report.pieces.empty()) text += "\n" + say("Pieces") + "\n";
     for (const ShakyPiece& piece : report.pieces) {
         line(piece.says + " " +
-             say("It holds in {0} per cent of builds, give or take {1}.",
+             say("({0} per cent hold, give or take {1})",
                  {number_in_words(100 * piece.holds.share()), number_in_words(100 * piece.holds.standard_error())}));
         for (const MoreRoom& room : rooms)
             if (room.piece == piece.number) line("  " + room.says);
