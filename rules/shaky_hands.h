@@ -3,14 +3,15 @@
 // Nobody cuts and tapes exactly: a plan is built many times with the errors of a person's hands (engine/hands.h), and
 // the same referee judges every build.
 //
-// How hands err. Every triangle's sides are cut with a normal error, likewise an outline's corners, a cone's radius and
-// slant; the side that a piece hangs by keeps its middle and its line. A piece is hung after what it hangs from, and
-// goes along with it. It is taped, and the edge that it is taped to guides the hand: along the edge the error of place
-// is free; square to it, and in the turn about the hanging side's middle, the hand errs as well, but looks, and lays
-// the paper anew until both ends of the side are as near to the edge as the referee asks (within t). So a taped piece
-// can slip past an end, meet a neighbour, come too near to the ground or be cut too large, but it is not called loose
-// for a gap that nobody would tape. The same holds of a piece that is planned to run past an end. What hangs from
-// nothing is put where the plan says, by eye: its errors are free in x, in y and in the turn.
+// How hands err. Every triangle's sides are cut with a normal error, likewise an outline's corners, a cone's radius
+// and slant; the side that a piece hangs by keeps its middle and its line. A piece is hung after what it hangs from,
+// and goes along with it. It is taped, and the edge that it is taped to guides the hand: along the edge the error of
+// place is free; square to it, and in the turn about the hanging side's middle, the hand errs as well, but looks,
+// and lays the paper anew until both ends of the side are as near to the edge as the referee asks (within t; after
+// thirty tries it lies exactly, as planned). So a taped piece can slip past an end, meet a neighbour, come too near
+// to the ground or be cut too large, but it is not called loose for a gap that nobody would tape. The same holds of
+// a piece that is planned to run past an end. What hangs from nothing is put where the plan says, by eye: its errors
+// are free in x, in y and in the turn.
 
 #include <array>
 #include <cstddef>
