@@ -35,7 +35,7 @@ TEST_CASE("A piece over the ground stays clear of it as often as a normal error 
             INFO(height_mm << " mm above the ground, errors of " << sigma_mm << " mm");
             const HandsReport report = built(plan, many);
             check_within_three_errors(piece(report, 1).holds, phi((height_mm - t) / sigma_mm));
-            CHECK(piece(report, 1).fails_by == Rule::ground);
+            if (piece(report, 1).holds.times < many) CHECK(piece(report, 1).fails_by == Rule::ground);
         }
 }
 
