@@ -167,6 +167,12 @@ Result<Scene> carried_out(Scene scene, const SetPaper& wish) {
     return scene;
 }
 
+Result<Scene> carried_out(Scene scene, const SetHands& wish) {
+    if (const Result<Done> can = possible(wish.hands); !can) return stays(can.problem());
+    scene.hands = wish.hands;
+    return scene;
+}
+
 Result<Scene> carried_out(Scene scene, const SetTitle& wish) {
     if (const Result<Done> can = check_text(wish.title); !can) return can.problem();
     scene.title = wish.title;

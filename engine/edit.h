@@ -80,6 +80,10 @@ struct SetBase {
 struct SetPaper {
     Paper paper;
 };
+/// Of those who build.
+struct SetHands {
+    Hands hands;
+};
 struct SetTitle {
     std::string title;
 };
@@ -125,11 +129,10 @@ struct RingBell {
     std::string name;  ///< Empty: the first free "Bell 1", "Bell 2" ...
 };
 
-using Edit =
-    std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch, ShapeBranch,
-                 ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan, ReshapePiece,
-                 SetHandMeasured, SetAnswers, SetChallenge, JudgeBuilt, ForgetBuilt, SetLesson, RingBell, SetMaterial,
-                 SetBase, SetPaper>;
+using Edit = std::variant<AddPiece, RemovePiece, SetNote, Hang, TakeDown, MoveTogether, AddBranch, RemoveBranch,
+                          ShapeBranch, ShapeTrunk, SetTitle, ChoosePlan, CopyPlan, AddPlan, RenamePlan, RemovePlan,
+                          ReshapePiece, SetHandMeasured, SetAnswers, SetChallenge, JudgeBuilt, ForgetBuilt, SetLesson,
+                          RingBell, SetMaterial, SetBase, SetPaper, SetHands>;
 
 /// The scene with the wish carried out, or why it cannot be (an impossible triangle, a number that
 /// does not exist, a turn past 120 degrees ...). The scene given is never changed. (Say

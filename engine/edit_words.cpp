@@ -28,6 +28,7 @@ std::string words(const SetMaterial& wish) {
 }
 std::string words(const SetBase&) { return say("change the base"); }
 std::string words(const SetPaper&) { return say("change the paper"); }
+std::string words(const SetHands&) { return say("change the hands"); }
 std::string words(const SetTitle&) { return say("change the title"); }
 std::string words(const ChoosePlan& wish) { return say("turn to {0}", {wish.name}); }
 std::string words(const CopyPlan& wish) { return say("copy the plan as {0}", {wish.name}); }

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "engine/challenge.h"
+#include "engine/hands.h"
 #include "engine/length.h"
 #include "engine/materials.h"
 #include "engine/rule.h"
@@ -195,6 +196,7 @@ struct Scene {
     std::string title;
     Challenge challenge;
     Paper paper;                     ///< Of all pieces.
+    Hands hands;                     ///< Of those who build.
     std::vector<Piece> pieces;       ///< No two with one number.
     std::vector<Plan> plans;         ///< At least one; no two with one name.
     std::string current = "Plan 1";  ///< The name of one of them.

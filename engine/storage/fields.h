@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "engine/challenge.h"
+#include "engine/hands.h"
 #include "engine/limits.h"
 #include "engine/storage/plan_words.h"
 #include "engine/storage/refusal.h"
@@ -37,6 +38,7 @@ inline constexpr Bounds any_turn_deg{-greatest_turn_deg, greatest_turn_deg, true
                                      phrase("at most 1000000 degrees either way")};
 inline constexpr Bounds right_angle_deg{0, 90, true, phrase("from 0 to 90 degrees")};
 inline constexpr Bounds per_cent{0, 100, true, phrase("from 0 to 100")};
+inline constexpr Bounds hand_error{0, shakiest, true, phrase("from 0 to 100")};
 inline constexpr Bounds any_points{-farthest_mm, farthest_mm, true, phrase("at most 1000000 points either way")};
 inline constexpr Bounds any_weight{0, farthest_mm, true, phrase("from 0 to 1000000")};
 inline constexpr Bounds any_count{0, greatest_count, true, phrase("from 0 to 1000000")};

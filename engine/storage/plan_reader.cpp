@@ -141,6 +141,14 @@ void read(Fields fields, Paper& paper) {
     paper.unknown_fields = fields.unknown();
 }
 
+void read(Fields fields, Hands& hands) {
+    fields.number("cut_mm", hands.cut_mm, hand_error);
+    fields.number("place_mm", hands.place_mm, hand_error);
+    fields.number("turn_deg", hands.turn_deg, hand_error);
+    fields.whole("seed", hands.seed, any_count);
+    hands.unknown_fields = fields.unknown();
+}
+
 void read(Fields fields, double tolerance_mm, Branch& branch) {
     fields.text("name", branch.name);
     fields.require("path_mm");
@@ -307,6 +315,7 @@ Result<Scene> read_plan(const std::string& text) {
     file.text("title", scene.title);
     read_challenge(file.object("challenge"), scene.challenge);
     read(file.object("paper"), scene.paper);
+    read(file.object("hands"), scene.hands);
     read_pieces(file.objects("pieces"), scene.pieces);
     read_plans(file.objects("plans"), scene);
     read_current(file, scene);

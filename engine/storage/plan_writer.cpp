@@ -232,6 +232,15 @@ Json json_of(const Paper& paper) {
     return with_unknown({{"name", paper.name}, {"grams_per_m2", number(paper.grams_per_m2)}}, paper.unknown_fields);
 }
 
+Json json_of(const Hands& hands) {
+    if (hands == Hands{}) return Json::object();
+    return with_unknown({{"cut_mm", number(hands.cut_mm)},
+                         {"place_mm", number(hands.place_mm)},
+                         {"turn_deg", number(hands.turn_deg)},
+                         {"seed", hands.seed}},
+                        hands.unknown_fields);
+}
+
 Json json_of(const Branch& branch) {
     Json object{{"name", branch.name},
                 {"path_mm", list_of(branch.path_mm, json_of)},
@@ -308,6 +317,7 @@ Json json_of(const Scene& scene) {
                 {"plans", list_of(scene.plans, json_of)},
                 {"current", scene.current}};
     add(object, "paper", json_of(scene.paper));
+    add(object, "hands", json_of(scene.hands));
     if (scene.numbers_given != 0) object["numbers_given"] = scene.numbers_given;
     add(object, "lesson", json_of(scene.lesson));
     add(object, "bells", list_of(scene.bells, json_of));

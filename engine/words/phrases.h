@@ -23,6 +23,7 @@ Chapter spanish_console();
 Chapter spanish_edits();
 Chapter spanish_files();
 Chapter spanish_gravity();
+Chapter spanish_hands();
 Chapter spanish_lengths();
 Chapter spanish_lesson();
 Chapter spanish_page();

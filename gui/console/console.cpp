@@ -12,6 +12,8 @@
 #include "engine/storage/files.h"
 #include "engine/storage/plan_file.h"
 #include "engine/words/say.h"
+#include "gui/console/hands_json.h"
+#include "gui/console/hands_text.h"
 #include "gui/console/printed.h"
 #include "gui/console/report_json.h"
 #include "gui/console/report_text.h"
@@ -19,6 +21,7 @@
 #include "gui/console/settled_text.h"
 #include "gui/picture/plan_page.h"
 #include "rules/check.h"
+#include "rules/more_room.h"
 #include "rules/settled.h"
 
 namespace boughwork {
@@ -38,6 +41,7 @@ struct Asked {
     bool json = false;
     bool csv = false;
     bool settled = false;
+    int builds = 2000;
     std::string out;
 };
 
@@ -100,6 +104,31 @@ Result<Outcome> settle_command(const Asked& asked) {
                    settled.holds() ? done : something_found};
 }
 
+/// Of the pieces that fail most often only, since each takes many builds.
+std::vector<MoreRoom> rooms_of(const OpenPlan& open, const HandsReport& report) {
+    constexpr std::size_t most_pieces = 8;
+    constexpr int most_builds = 500;
+    std::vector<ShakyPiece> pieces = report.pieces;
+    std::stable_sort(pieces.begin(), pieces.end(),
+                     [](const ShakyPiece& x, const ShakyPiece& y) { return x.holds.times < y.holds.times; });
+    if (pieces.size() > most_pieces) pieces.resize(most_pieces);
+    std::vector<MoreRoom> rooms;
+    for (const ShakyPiece& piece : pieces)
+        if (const auto room = more_room(open.scene, open.plan(), piece.number, std::min(report.builds, most_builds)))
+            rooms.push_back(*room);
+    return rooms;
+}
+
+Result<Outcome> hands_command(const Asked& asked) {
+    const Result<OpenPlan> open = open_plan(asked);
+    if (!open) return open.problem();
+    ShakyHands hands(open->scene, open->plan());
+    hands.build(asked.builds);
+    const HandsReport report = hands.report();
+    const auto written = asked.json ? hands_json : hands_text;
+    return Outcome{written(open->scene, report, rooms_of(*open, report)), report.holds() ? done : something_found};
+}
+
 bool ends_in(std::string name, const std::string& ending) {
     std::transform(name.begin(), name.end(), name.begin(),
                    [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
@@ -154,6 +183,12 @@ const std::vector<CommandEntry>& commands() {
         {"settle", "Stand the tree up: what sags, swings, falls or tips, and what the referee says then.",
          settle_command,
          [](CLI::App& app, Asked& asked) { app.add_flag("--json", asked.json, "As JSON, for other programs."); }},
+        {"hands", "Build the plan many times as hands do that cut and tape with small errors: what holds how often.",
+         hands_command,
+         [](CLI::App& app, Asked& asked) {
+             app.add_option("--builds", asked.builds, "How many times; left out, 2000.")->check(CLI::Range(1, 1000000));
+             app.add_flag("--json", asked.json, "As JSON, for other programs.");
+         }},
         {"picture", "Save a picture of a plan.", picture_command,
          [](CLI::App& app, Asked& asked) {
              app.add_flag("--settled", asked.settled, "As gravity leaves it, over the plan as it lies flat.");
@@ -175,7 +210,7 @@ int refuse_call(std::ostream& err, const CLI::App& app, const std::string& first
     if (chosen.empty())
         return refuse(err,
                       first_word.empty() ? say("There is no command.") : say("\"{0}\" is no command.", {first_word}),
-                      say("Use check, table, settle or picture. To see how to call them: boughwork --help"));
+                      say("Use check, table, settle, hands or picture. To see how to call them: boughwork --help"));
     return refuse(err, error.what(), say("To see how to call it: boughwork {0} --help", {chosen.front()->get_name()}));
 }
 

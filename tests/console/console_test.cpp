@@ -91,7 +91,7 @@ TEST_CASE("Whatever cannot be used ends with 2 and one line that says what to do
     const Folder folder;
     const std::string file = folder.with("a.bough.json", fair_scene());
     check_refused(run({}), "boughwork --help");
-    check_refused(run({"judge", file}), "check, table, settle or picture");
+    check_refused(run({"judge", file}), "check, table, settle, hands or picture");
     check_refused(run({"--loud"}), "boughwork --help");
     check_refused(run({"check"}), "boughwork check --help");
     check_refused(run({"check", file, "--loud"}), "boughwork check --help");

@@ -47,6 +47,7 @@ public:
     BranchMaterial material();
     Base base();
     Paper paper();
+    Hands hands();
     Challenge challenge();
 
 private:
@@ -249,11 +250,15 @@ inline BranchMaterial SceneGenerator::material() {
 }
 
 inline Base SceneGenerator::base() { return {real(1, 300), real(0, 500), unknown()}; }
+inline Hands SceneGenerator::hands() {
+    return {real(0, 100), real(0, 3), real(0, 5), count(0, greatest_seed), unknown()};
+}
 inline Paper SceneGenerator::paper() { return {text(), real(20, 300), unknown()}; }
 
 inline Scene SceneGenerator::scene() {
     Scene made{.title = text(), .challenge = challenge(), .unknown_fields = unknown()};
     if (chance(0.5)) made.paper = paper();
+    if (chance(0.5)) made.hands = hands();
     int number = 0;
     for (int i = count(0, 12); i > 0; --i) {
         number += count(1, 3);
@@ -280,7 +285,7 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
     const Plan& plan = current_plan(scene);
     const PieceNumber piece{count(1, next_number(scene).value)};
     const std::string branch_name = plan.tree.branches.empty() ? "b1" : one_of(plan.tree.branches).name;
-    switch (whole(0, 26)) {
+    switch (whole(0, 27)) {
         case 0: return AddPiece{shape()};
         case 1: return RemovePiece{piece};
         case 2: return SetNote{piece, text()};
@@ -314,6 +319,7 @@ inline Edit SceneGenerator::edit(const Scene& scene) {
         case 23: return SetMaterial{chance(0.3) ? "" : branch_name, material()};
         case 24: return SetBase{base()};
         case 25: return SetPaper{paper()};
+        case 26: return SetHands{hands()};
         default: return RemovePlan{};
     }
 }

@@ -234,6 +234,12 @@ inline Edit EditsFromBytes::edit(const Scene& scene) {
             return made;
         }
         case 25: return SetPaper{{text(), number(), ""}};
+        case 26: {
+            SetHands made;
+            for (double* error : {&made.hands.cut_mm, &made.hands.place_mm, &made.hands.turn_deg}) *error = number();
+            made.hands.seed = static_cast<int>(byte()) - 1;
+            return made;
+        }
         default: return RemovePlan{};
     }
 }

@@ -17,6 +17,7 @@ namespace {
 const std::set<std::string> written{
     "engine/storage/plan_words.h",   // the words of the plan file
     "gui/console/console.cpp",       // --help
+    "gui/console/hands_json.cpp",
     "gui/console/settled_json.cpp",  // names in the JSON
     "gui/console/table_rows.cpp",    // headings and words of the CSV
     "gui/session/table_rows.cpp",
