@@ -101,4 +101,18 @@ std::optional<MoreRoom> more_room(const Scene& scene, const Plan& plan, PieceNum
     return RoomSearch(scene, plan, piece).smallest(builds);
 }
 
+std::vector<MoreRoom> more_rooms(const Scene& scene, const Plan& plan, const HandsReport& report) {
+    constexpr std::size_t most_pieces = 8;
+    constexpr int most_builds = 500;
+    std::vector<ShakyPiece> pieces = report.pieces;
+    std::stable_sort(pieces.begin(), pieces.end(),
+                     [](const ShakyPiece& x, const ShakyPiece& y) { return x.holds.times < y.holds.times; });
+    if (pieces.size() > most_pieces) pieces.resize(most_pieces);
+    std::vector<MoreRoom> rooms;
+    for (const ShakyPiece& piece : pieces)
+        if (const auto room = more_room(scene, plan, piece.number, std::min(report.builds, most_builds)))
+            rooms.push_back(*room);
+    return rooms;
+}
+
 }  // namespace boughwork

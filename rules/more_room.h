@@ -26,4 +26,7 @@ struct MoreRoom {
 /// other piece fails in more than one of twenty builds more than it does now. Absent when none was found.
 std::optional<MoreRoom> more_room(const Scene& scene, const Plan& plan, PieceNumber piece, int builds);
 
+/// Of those pieces of the report that fail most often, since each takes many builds.
+std::vector<MoreRoom> more_rooms(const Scene& scene, const Plan& plan, const HandsReport& report);
+
 }  // namespace boughwork

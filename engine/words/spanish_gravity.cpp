@@ -127,7 +127,17 @@ Chapter spanish_gravity() {
         {"A preview: nothing in the plan changes. The rest is worked out, the way to it is only shown.",
          "Una vista previa: en el plan no cambia nada. El final se calcula, el camino hasta él solo se muestra."},
         {"what happens", "qué pasa"},
-        {"what it is made of", "de qué está hecho"},
+        {"shaky hands", "manos que tiemblan"},
+        {"made of", "hecho de"},
+        {"Nobody cuts and hangs exactly. The plan is built again and again with small errors, and the referee looks at "
+         "every "
+         "build.",
+         "Nadie corta y cuelga con exactitud. El plan se construye una y otra vez con pequeños errores, y el árbitro "
+         "mira "
+         "cada vez."},
+        {"How far hands err, two times out of three: in a cut, in a place, in a turn.",
+         "Cuánto yerran las manos, dos de cada tres veces: al cortar, al colocar, al girar."},
+        {"Common practice, no source: measure your own class.", "Lo usual, sin fuente: mídelo en tu clase."},
         {"Numbers of your own.", "Números propios."},
         {"All branches are of the same make.", "Todas las ramas son iguales."},
         {"all like the first", "todas como la primera"},
@@ -155,6 +165,7 @@ Chapter spanish_gravity() {
         {"take this stiffness", "usar esta rigidez"},
         {"g", "g"},
         {"mm", "mm"},
+        {"degrees", "grados"},
         {"Nothing that was right on the flat has become wrong.",
          "Nada de lo que estaba bien en plano ha pasado a estar mal."},
     };

@@ -104,21 +104,6 @@ Result<Outcome> settle_command(const Asked& asked) {
                    settled.holds() ? done : something_found};
 }
 
-/// Of the pieces that fail most often only, since each takes many builds.
-std::vector<MoreRoom> rooms_of(const OpenPlan& open, const HandsReport& report) {
-    constexpr std::size_t most_pieces = 8;
-    constexpr int most_builds = 500;
-    std::vector<ShakyPiece> pieces = report.pieces;
-    std::stable_sort(pieces.begin(), pieces.end(),
-                     [](const ShakyPiece& x, const ShakyPiece& y) { return x.holds.times < y.holds.times; });
-    if (pieces.size() > most_pieces) pieces.resize(most_pieces);
-    std::vector<MoreRoom> rooms;
-    for (const ShakyPiece& piece : pieces)
-        if (const auto room = more_room(open.scene, open.plan(), piece.number, std::min(report.builds, most_builds)))
-            rooms.push_back(*room);
-    return rooms;
-}
-
 Result<Outcome> hands_command(const Asked& asked) {
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
@@ -126,7 +111,8 @@ Result<Outcome> hands_command(const Asked& asked) {
     hands.build(asked.builds);
     const HandsReport report = hands.report();
     const auto written = asked.json ? hands_json : hands_text;
-    return Outcome{written(open->scene, report, rooms_of(*open, report)), report.holds() ? done : something_found};
+    return Outcome{written(open->scene, report, more_rooms(open->scene, open->plan(), report)),
+                   report.holds() ? done : something_found};
 }
 
 bool ends_in(std::string name, const std::string& ending) {

@@ -3,6 +3,7 @@
 
 #include "engine/storage/csv.h"
 #include "engine/words/say.h"
+#include "gui/console/hands_json.h"
 #include "gui/console/report_json.h"
 #include "gui/session/table_rows.h"
 #include "rules/check.h"
@@ -19,6 +20,13 @@ std::vector<std::optional<Remedy>> remedies_of(const Scene& scene, const Plan& p
 std::string printed_json(const Scene& scene, const Plan& plan) {
     const Report report = check(scene, plan);
     return report_json(scene, plan, report, remedies_of(scene, plan, report));
+}
+
+std::string printed_hands(const Scene& scene, const Plan& plan, int builds) {
+    ShakyHands hands(scene, plan);
+    hands.build(builds);
+    const HandsReport report = hands.report();
+    return hands_json(scene, report, more_rooms(scene, plan, report));
 }
 
 std::string printed_csv(const Scene& scene, const Plan& plan) {

@@ -17,6 +17,9 @@ std::vector<std::optional<Remedy>> remedies_of(const Scene& scene, const Plan& p
 /// The verdict as JSON, with the remedies, as `check --json` prints it.
 std::string printed_json(const Scene& scene, const Plan& plan);
 
+/// What shaky hands make of the plan, as `hands --json` prints it.
+std::string printed_hands(const Scene& scene, const Plan& plan, int builds);
+
 /// The data table as `table --csv` prints it: in English, since other programs read it.
 std::string printed_csv(const Scene& scene, const Plan& plan);
 

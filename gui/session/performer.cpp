@@ -97,6 +97,7 @@ void Session::perform(const Command& command) {
     std::visit(Performer{*this}, command);
     if (page_ == Page::gravity) {
         gravity_.look_at(scene(), plan());
+        tried_hands_.look_at(scene(), plan());
     } else {
         gravity_.pause();
     }

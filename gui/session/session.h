@@ -16,6 +16,7 @@
 #include "gui/session/holding.h"
 #include "gui/session/lesson_clock.h"
 #include "gui/session/table_reader.h"
+#include "gui/session/tried_hands.h"
 #include "gui/session/tries.h"
 #include "gui/session/verdict.h"
 
@@ -55,7 +56,10 @@ public:
     /// something else is to be seen than before. `now_s` runs evenly.
     bool tick(double now_s);
     /// True while a tick has something left to do; otherwise an idle window may sleep.
-    bool waits_for_tick() const { return clock_.runs() || gravity_.runs() || document_.waits_for_tick(scene()); }
+    bool waits_for_tick() const {
+        return clock_.runs() || gravity_.runs() || (page_ == Page::gravity && !tried_hands_.is_done()) ||
+               document_.waits_for_tick(scene());
+    }
 
     // What is seen. A held thing shows as it would be if let go.
     const Scene& scene() const { return preview_ ? *preview_ : document_.scene(); }
@@ -113,6 +117,8 @@ public:
     std::size_t tour_stop() const { return tour_stop_; }
     /// The plan stood up; meant for the page of that name alone.
     const Gravity& gravity() const { return gravity_; }
+    /// What shaky hands make of it; likewise.
+    const TriedHands& tried_hands() const { return tried_hands_; }
     // The data table.
     const TableOrder& table_order() const { return table_order_; }
     /// What Dialog::answer asks.
@@ -209,6 +215,7 @@ private:
     bool left_ = false;
     LessonClock clock_;
     Gravity gravity_;
+    TriedHands tried_hands_;
     double now_s_ = 0;
     bool projector_ = false;
     bool shows_all_ = true;  // as soon as the view is known

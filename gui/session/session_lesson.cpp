@@ -21,9 +21,10 @@ bool Session::tick(double now_s) {
     const bool problem_before = problem_.has_value();
     now_s_ = now_s;
     const bool moved = gravity_.tick(now_s);
+    const bool tried = page_ == Page::gravity && tried_hands_.tick();
     if (!held_ && lesson().spent_s >= scene().lesson.spent_s + kept_every_s) keep_time();
     went_well(document_.tick(now_s, scene()));
-    return moved || time_left_words(lesson()) != before || problem_.has_value() != problem_before;
+    return moved || tried || time_left_words(lesson()) != before || problem_.has_value() != problem_before;
 }
 
 void Session::keep_time() { set_lesson(clock_.take(scene().lesson, now_s_)); }

@@ -262,6 +262,11 @@ EMSCRIPTEN_KEEPALIVE const char* judged_json(const char* plan_text) {
     const Result<Scene> scene = read_plan(plan_text);
     return give_back(scene ? printed_json(*scene, current_plan(*scene)) : in_words(scene.problem()));
 }
+/// Likewise `hands --json`.
+EMSCRIPTEN_KEEPALIVE const char* hands_of(const char* plan_text, int builds) {
+    const Result<Scene> scene = read_plan(plan_text);
+    return give_back(scene ? printed_hands(*scene, current_plan(*scene), builds) : in_words(scene.problem()));
+}
 EMSCRIPTEN_KEEPALIVE const char* judged_csv(const char* plan_text) {
     const Result<Scene> scene = read_plan(plan_text);
     return give_back(scene ? printed_csv(*scene, current_plan(*scene)) : in_words(scene.problem()));

@@ -96,8 +96,33 @@ std::vector<Said> said_of(const Session& session) {
     return all;
 }
 
-void draw_words(const Session& session, const PixelBox& box, Widgets& widgets) {
-    const std::vector<Said> all = said_of(session);
+/// The pieces that fail most often first.
+std::vector<Said> said_of_hands(const Session& session) {
+    std::vector<Said> all{
+        {say("Nobody cuts and hangs exactly. The plan is built again and again with small errors, and "
+             "the referee looks at every build."),
+         palette::quiet_text}};
+    const HandsReport* report = session.tried_hands().report();
+    if (!report) return all;
+    if (report->pieces.empty()) {
+        all.push_back({say("No piece hangs yet.")});
+        return all;
+    }
+    all.push_back({report->says, report->holds() ? palette::met : palette::unmet});
+    std::vector<ShakyPiece> pieces = report->pieces;
+    std::stable_sort(pieces.begin(), pieces.end(),
+                     [](const ShakyPiece& x, const ShakyPiece& y) { return x.holds.times < y.holds.times; });
+    for (const ShakyPiece& piece : pieces)
+        all.push_back(
+            {piece.says + " " +
+             say("({0} per cent hold, give or take {1})",
+                 {number_in_words(100 * piece.holds.share()), number_in_words(100 * piece.holds.standard_error())})});
+    for (const ShakyLine& line : report->challenge)
+        all.push_back({say("{0}: met in {1}", {line.asks, in_words(line.met)})});
+    return all;
+}
+
+void draw_words(const std::string& label, const std::vector<Said>& all, const PixelBox& box, Widgets& widgets) {
     const double line = widgets.lettering().line_px(Face::body);
     const double gap = widgets.px(10);
     const double width = box.width - widgets.px(26);
@@ -106,7 +131,7 @@ void draw_words(const Session& session, const PixelBox& box, Widgets& widgets) {
     for (const Said& said : all)
         height += gap + line * static_cast<double>(
                                    widgets.lettering().lines(said.words, Face::body, width, most_lines).words.size());
-    const Vec2 start = widgets.begin_scroll("what gravity does", box, height);
+    const Vec2 start = widgets.begin_scroll(label, box, height);
     double top = start.y;
     for (const Said& said : all)
         top += gap + widgets.write_lines({start.x, top, width, most_lines * line}, said.words, Face::body, said.colour);
@@ -126,16 +151,17 @@ void GravityPage::draw(const Session& session, const Layout& layout, Widgets& wi
     draw_buttons(session, {left.x, left.y + left.height - target, left.width, target}, widgets, commands);
 
     PixelBox right{left.x + left.width + gap, inside.y, right_width, target};
-    const std::vector<Choice> choices{{"words", say("what happens")}, {"made of", say("what it is made of")}};
-    if (const auto pressed = choice_row(widgets, "gravity shows", choices, shows_settings_ ? 1 : 0, right))
-        shows_settings_ = *pressed == 1;
+    const std::vector<Choice> choices{
+        {"what happens", say("what happens")}, {"hands", say("shaky hands")}, {"made of", say("made of")}};
+    if (const auto pressed = choice_row(widgets, "gravity shows", choices, static_cast<std::size_t>(shows_), right))
+        shows_ = static_cast<Shows>(*pressed);
     const double top = right.y + target + widgets.px(10);
     const double foot = inside.y + inside.height - target;
     const PixelBox body{right.x, top, right_width, foot - widgets.px(10) - top};
-    if (shows_settings_) {
-        settings_.draw(session, body, widgets, commands);
-    } else {
-        draw_words(session, body, widgets);
+    switch (shows_) {
+        case Shows::what_happens: draw_words("what gravity does", said_of(session), body, widgets); break;
+        case Shows::shaky_hands: draw_words("what hands do", said_of_hands(session), body, widgets); break;
+        case Shows::made_of: settings_.draw(session, body, widgets, commands); break;
     }
     draw_speed(session, {right.x, foot, right_width, target}, widgets, commands);
 }

@@ -14,7 +14,8 @@ public:
 
 private:
     GravitySettings settings_;
-    bool shows_settings_ = false;
+    enum class Shows { what_happens, shaky_hands, made_of };
+    Shows shows_ = Shows::what_happens;
 };
 
 }  // namespace boughwork

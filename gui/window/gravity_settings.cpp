@@ -47,6 +47,7 @@ void GravitySettings::draw(const Session& session, const PixelBox& box, Widgets&
                       true);
     draw_paper(session, form, commands);
     draw_base(session, form, commands);
+    draw_hands(session, form, commands);
     for (const Branch& branch : session.plan().tree.branches) draw_branch(branch, form, commands);
     if (session.plan().tree.branches.size() > 1) {
         const BranchMaterial& first = session.plan().tree.branches.front().material;
@@ -79,6 +80,20 @@ void GravitySettings::draw_base(const Session& session, SettingsForm& form, Comm
     form.number("base weight", wanted.weight_g);
     form.word(say("g"));
     if (wanted != base) commands.push_back(Wish{SetBase{wanted}});
+}
+
+void GravitySettings::draw_hands(const Session& session, SettingsForm& form, Commands& commands) {
+    const Hands& hands = session.scene().hands;
+    form.setting(say("How far hands err, two times out of three: in a cut, in a place, in a turn."));
+    form.note(say("Common practice, no source: measure your own class."));
+    Hands wanted = hands;
+    form.number("error of a cut", wanted.cut_mm);
+    form.word(say("mm"));
+    form.number("error of a place", wanted.place_mm);
+    form.word(say("mm"));
+    form.number("error of a turn", wanted.turn_deg);
+    form.word(say("degrees"));
+    if (wanted != hands) commands.push_back(Wish{SetHands{wanted}});
 }
 
 void GravitySettings::draw_branch(const Branch& branch, SettingsForm& form, Commands& commands) {

@@ -17,6 +17,7 @@ public:
 private:
     void draw_paper(const Session& session, SettingsForm& form, Commands& commands);
     void draw_base(const Session& session, SettingsForm& form, Commands& commands);
+    void draw_hands(const Session& session, SettingsForm& form, Commands& commands);
     void draw_branch(const Branch& branch, SettingsForm& form, Commands& commands);
     void draw_numbers(const Branch& branch, SettingsForm& form, Commands& commands);
 

@@ -22,9 +22,9 @@ Lesson without_phase(Lesson lesson, std::size_t index) {
 }
 
 /// Buttons one below the other, as wide as the column.
-class Column {
+class ButtonColumn {
 public:
-    Column(const PixelBox& box, Widgets& widgets) : next_(box), widgets_(widgets) {}
+    ButtonColumn(const PixelBox& box, Widgets& widgets) : next_(box), widgets_(widgets) {}
 
     PixelBox take(double height_px) {
         PixelBox box = next_;
@@ -71,7 +71,7 @@ void draw_bells(const Session& session, const PixelBox& box, Widgets& widgets) {
 }
 
 void draw_doings(const Session& session, const PixelBox& box, Widgets& widgets, Commands& commands) {
-    Column column(box, widgets);
+    ButtonColumn column(box, widgets);
     const double target = widgets.px(palette::target_px);
     command_button(session, widgets, commands, Action::ring_bell, column.take(target), say("ring the bell"),
                    Tone::strong);

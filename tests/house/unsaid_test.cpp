@@ -15,8 +15,8 @@ namespace {
 
 /// What files and other programs read, in whole sources.
 const std::set<std::string> written{
-    "engine/storage/plan_words.h",   // the words of the plan file
-    "gui/console/console.cpp",       // --help
+    "engine/storage/plan_words.h",  // the words of the plan file
+    "gui/console/console.cpp",      // --help
     "gui/console/hands_json.cpp",
     "gui/console/settled_json.cpp",  // names in the JSON
     "gui/console/table_rows.cpp",    // headings and words of the CSV
@@ -42,6 +42,7 @@ const std::vector<std::string> before_a_label{
     "draw_arrow(",
     "draw_rows(",
     "choice_row(widgets,",
+    "draw_words(",
     "tick_box(widgets,",
     "form.text(",
     "form.count(",

@@ -1,29 +1,50 @@
 // SPDX-License-Identifier: MIT
 // The page says of every scene and of a thousand drawn plans what the native program says, byte for byte.
 import assert from 'node:assert/strict';
-import {execFileSync} from 'node:child_process';
-import {readdirSync} from 'node:fs';
+import {execFileSync, spawnSync} from 'node:child_process';
+import {readFileSync, readdirSync} from 'node:fs';
 import {join} from 'node:path';
 import {after, before, test} from 'node:test';
-import {Tab, fileAddress, launch, setting} from './the_page.mjs';
+import {Tab, consolePath, fileAddress, launch, setting} from './the_page.mjs';
 
 const drawn = 1000;
+const builds = 300;
 
 let browser;
 before(async () => { browser = await launch(); });
 after(async () => { await browser?.close(); });
 
-test('the same verdict, score and table as the native program, byte for byte', async () => {
+const allScenes = () => {
   const folder = setting('BOUGHWORK_SCENES');
-  const scenes = ['.', 'rules'].flatMap(inner => readdirSync(join(folder, inner))
+  return ['.', 'rules'].flatMap(inner => readdirSync(join(folder, inner))
     .filter(name => name.endsWith('.bough.json')).map(name => join(folder, inner, name)));
+};
+
+const openPage = async () => {
+  const tab = await Tab.open(await browser.newContext(), fileAddress);
+  await tab.page.waitForSelector('#groupName:visible');
+  return tab;
+};
+
+test('shaky hands err alike: the same chances as the native program, byte for byte', async () => {
+  const tab = await openPage();
+  for (const scene of allScenes()) {
+    const done = spawnSync(consolePath, ['hands', scene, '--builds', String(builds), '--json'], {encoding: 'utf8'});
+    assert.ok(done.status === 0 || done.status === 1, done.stderr);
+    const said = await tab.page.evaluate(([plan, times]) => page.program.handsJson(plan, times),
+      [readFileSync(scene, 'utf8'), builds]);
+    assert.equal(said, done.stdout, scene);
+  }
+});
+
+test('the same verdict, score and table as the native program, byte for byte', async () => {
+  const scenes = allScenes();
   assert.ok(scenes.length >= 30);
   const lines = execFileSync(setting('BOUGHWORK_JUDGED_PLANS'), [String(drawn), ...scenes],
     {encoding: 'utf8', maxBuffer: 1 << 30}).trim().split('\n').map(line => JSON.parse(line));
   assert.equal(lines.length, drawn + scenes.length);
 
-  const tab = await Tab.open(await browser.newContext(), fileAddress);
-  await tab.page.waitForSelector('#groupName:visible');
+  const tab = await openPage();
   const findings = new Set();
   let refused = 0;
   for (let i = 0; i < lines.length; i += 50) {

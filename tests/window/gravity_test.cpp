@@ -94,6 +94,25 @@ TEST_CASE("another material bends otherwise, is a step that can be undone, and b
     CHECK(it.session().plan().tree.branches[0].material == BranchMaterial{});
 }
 
+TEST_CASE("shaky hands are tried while the page is looked at, and anew with other hands") {
+    DrivenWindow it;
+    it.open_example();
+    CHECK_FALSE(it.session().tried_hands().report());
+    it.key(SDLK_6);
+    for (int i = 0; i < 2000 && it.session().waits_for_tick(); ++i) it.wait(0.02);
+    REQUIRE(it.session().tried_hands().report());
+    const HandsReport steady = *it.session().tried_hands().report();
+    CHECK(steady.builds == 2000);
+    CHECK(steady.pieces.size() == it.session().plan().hung.size());
+    it.click("gravity shows: hands");
+    it.wish(SetHands{{.cut_mm = 5, .place_mm = 10, .turn_deg = 5}});
+    for (int i = 0; i < 2000 && it.session().waits_for_tick(); ++i) it.wait(0.02);
+    CHECK(it.session().tried_hands().report()->mean_score < steady.mean_score);
+    CHECK(it.session().tried_hands().report()->all_hold.times < steady.all_hold.times);
+    it.key(SDLK_1);
+    CHECK_FALSE(it.session().gravity().runs());
+}
+
 TEST_CASE("at every size, in both languages, the page of gravity is whole") {
     const Size size = GENERATE(Size{1280, 800, 1}, Size{2560, 1600, 2}, Size{1024, 700, 1}, Size{1280, 800, 1, es},
                                Size{2560, 1600, 2, es}, Size{1024, 700, 1, es});
@@ -107,6 +126,9 @@ TEST_CASE("at every size, in both languages, the page of gravity is whole") {
     wait_for_rest(it);
     it.frames();
     look_at(it, "gravity_rest_" + size.name());
+    it.click("gravity shows: hands");
+    it.wait(1);
+    look_at(it, "gravity_hands_" + size.name());
     it.click("gravity shows: made of");
     look_at(it, "gravity_made_" + size.name());
 }

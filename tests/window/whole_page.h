@@ -53,7 +53,7 @@ inline bool is_container(const std::string& label) {
 inline bool scrolls(const std::string& label) {
     for (const char* list :
          {"envelope piece ", "built piece ", "rule ", "phase ", "shorter ", "longer ", "take out phase ", "do ",
-          "piece ", "another ", "numbers of ", "all branches alike", "grams per ", "base "})
+          "piece ", "another ", "numbers of ", "all branches alike", "grams per ", "base ", "error of "})
         if (label.rfind(list, 0) == 0) return true;
     return false;
 }

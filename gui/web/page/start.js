@@ -26,6 +26,7 @@ page.program = (() => {
     placeOf: label => call('place_of', ['string'], label).split(' ').map(Number),
     placeOfMm: (x, y) => call('place_of_mm', ['number', 'number'], x, y).split(' ').map(Number),
     judgedJson: plan => call('judged_json', ['string'], plan),
+    handsJson: (plan, builds) => call('hands_of', ['string', 'number'], plan, builds),
     judgedCsv: plan => call('judged_csv', ['string'], plan),
   };
 })();
