@@ -112,11 +112,14 @@ std::vector<Said> said_of_hands(const Session& session) {
     std::vector<ShakyPiece> pieces = report->pieces;
     std::stable_sort(pieces.begin(), pieces.end(),
                      [](const ShakyPiece& x, const ShakyPiece& y) { return x.holds.times < y.holds.times; });
-    for (const ShakyPiece& piece : pieces)
-        all.push_back(
-            {piece.says + " " +
-             say("({0} per cent hold, give or take {1})",
-                 {number_in_words(100 * piece.holds.share()), number_in_words(100 * piece.holds.standard_error())})});
+    for (const ShakyPiece& piece : pieces) {
+        std::string words = piece.says;
+        if (piece.holds.times < piece.holds.of)
+            words += " " + say("({0} per cent hold, give or take {1})",
+                               {number_in_words(100 * piece.holds.share()),
+                                number_in_words(100 * piece.holds.standard_error())});
+        all.push_back({words});
+    }
     for (const ShakyLine& line : report->challenge)
         all.push_back({say("{0}: met in {1}", {line.asks, in_words(line.met)})});
     return all;
