@@ -20,6 +20,10 @@ std::optional<double> greatest_moment_n_mm(const BranchMaterial& material) {
     return *material.strength_mpa * second_moment_mm4(material.section) / half_height_mm(material.section);
 }
 
+bool too_many_parts(const Plan& plan) {
+    return plan.hung.size() > most_stood_pieces || plan.tree.branches.size() > most_stood_branches;
+}
+
 bool same_fault(const Finding& a, const Finding& b) {
     return a.rule == b.rule && a.pieces == b.pieces && a.at_fault == b.at_fault;
 }
@@ -51,9 +55,9 @@ StoodTree::Parts::Parts(const Scene& given, const Plan& stood_plan)
       plan(stood_plan),
       flat(arrange(scene, plan)),
       hanging(find_hanging(flat)),
-      holding(find_holding(flat, hanging)),
+      holding(too_many_parts(plan) ? std::vector<Holding>(flat.pieces.size()) : find_holding(flat, hanging)),
       flat_report(judge(scene, plan, measured_pieces(scene), flat, hanging)),
-      stood(stand_up(scene, plan, flat, holding)),
+      stood(too_many_parts(plan) ? StoodUp{} : stand_up(scene, plan, flat, holding)),
       settling(stood.standing) {}
 
 SettledBranch StoodTree::Parts::branch(std::size_t rod, const Sag& sag, bool trusted) const {
@@ -161,6 +165,13 @@ Settled StoodTree::look() const {
     const Parts& p = *parts_;
     Settled settled;
     settled.state = state();
+    if (too_many_parts(p.plan)) {
+        settled.plan = p.plan;
+        settled.report = p.flat_report;
+        settled.notes = {say("This tree has too many parts to be worked out: at most {0} pieces and {1} branches.",
+                             {std::to_string(most_stood_pieces), std::to_string(most_stood_branches)})};
+        return settled;
+    }
     settled.trusted = p.settling.trusted();
     settled.plan = plan();
     const std::vector<Sag> sags = p.settling.sags();

@@ -34,15 +34,20 @@ struct Settled {
     std::vector<std::string> notes;  ///< What falls, what swings, what is taken for stiff, why there is no number.
     std::vector<SettledBranch> branches;
     Tipping tipping;
-    std::string tipping_says;
+    std::string tipping_says;  ///< Empty when nothing was worked out.
 
     /// At rest, trusted, upright, and nothing has become wrong.
     bool holds() const;
 };
 
+/// More than a table holds would take minutes to work out.
+inline constexpr std::size_t most_stood_pieces = 1000;
+inline constexpr std::size_t most_stood_branches = 100;
+
 class StoodTree {
 public:
-    /// Copies what it needs. The scene must be possible.
+    /// Copies what it needs. The scene must be possible. A plan with more than most_stood_pieces hung, or more than
+    /// most_stood_branches, stays as it lies, and look() says so.
     StoodTree(const Scene& scene, const Plan& plan);
     ~StoodTree();
     StoodTree(StoodTree&&) noexcept;

@@ -10,7 +10,6 @@
 // steps on one machine.
 
 #include <memory>
-#include <string>
 #include <vector>
 
 #include "engine/settle/standing_tree.h"

@@ -21,7 +21,7 @@ std::string settled_text(const Scene& scene, const Settled& settled) {
         line(words);
     }
     for (const std::string& note : settled.notes) line(note);
-    line(settled.tipping_says);
+    if (!settled.tipping_says.empty()) line(settled.tipping_says);
     text += "\n" + say("The referee says") + "\n";
     for (const Finding& finding : settled.wrong) line(finding.says);
     if (settled.wrong.empty() && settled.report) line(say("Nothing that was right on the flat has become wrong."));

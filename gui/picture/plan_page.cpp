@@ -93,7 +93,7 @@ Drawing settled_page(const Scene& scene, const Plan& flat, const Settled& settle
                    {std::max(before.high.x, after.high.x), std::max(before.high.y, after.high.y)}};
     PictureOptions options;
     options.flat = &flat;
-    options.tipping = &settled.tipping;
+    if (!settled.tipping_says.empty()) options.tipping = &settled.tipping;
     const std::string first = settled.wrong.empty() ? counts_words(report) : settled.wrong.front().says;
     return page_of(scene, settled.plan, report, both, options,
                    {first, greatest_sag_words(settled) + " " + settled.tipping_says});

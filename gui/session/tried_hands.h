@@ -10,9 +10,13 @@
 
 namespace boughwork {
 
+/// More would take too long for each build.
+inline constexpr std::size_t most_tried_pieces = 1000;
+
 class TriedHands {
 public:
-    /// Begins anew when the plan, or how hands err, is another than before.
+    /// Begins anew when the plan, or how hands err, is another than before. A plan with more than
+    /// most_tried_pieces hung is not tried.
     void look_at(const Scene& scene, const Plan& plan);
     /// A few builds more; true when the report has changed.
     bool tick();

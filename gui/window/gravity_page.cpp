@@ -31,7 +31,7 @@ void draw_tree(const Session& session, const PixelBox& box, Widgets& widgets) {
     PictureOptions options;
     options.scale = widgets.scale();
     options.flat = &session.plan();
-    if (settled) options.tipping = &settled->tipping;
+    if (settled && !settled->tipping_says.empty()) options.tipping = &settled->tipping;
     const Camera camera = camera_over(session, paper_within(box, widgets.scale()), around_px * widgets.scale());
     widgets.begin_clip(box);
     widgets.draw(plan_picture(session.scene(), gravity.plan(), report, camera, options).marks);
@@ -82,7 +82,8 @@ std::vector<Said> said_of(const Session& session) {
     for (const Finding& finding : settled->wrong) all.push_back({finding.says, palette::unmet});
     if (settled->wrong.empty() && settled->report)
         all.push_back({say("Nothing that was right on the flat has become wrong."), palette::met});
-    all.push_back({settled->tipping_says, settled->tipping.to_the_edge_mm < 0 ? palette::unmet : palette::ink});
+    if (!settled->tipping_says.empty())
+        all.push_back({settled->tipping_says, settled->tipping.to_the_edge_mm < 0 ? palette::unmet : palette::ink});
     for (const std::string& note : settled->notes) all.push_back({note});
     for (const SettledBranch& branch : settled->branches) {
         if (!branch.sag_mm) continue;
@@ -103,6 +104,9 @@ std::vector<Said> said_of_hands(const Session& session) {
              "the referee looks at every build."),
          palette::quiet_text}};
     const HandsReport* report = session.tried_hands().report();
+    if (session.plan().hung.size() > most_tried_pieces)
+        all.push_back(
+            {say("This plan has too many pieces for that: at most {0}.", {std::to_string(most_tried_pieces)})});
     if (!report) return all;
     if (report->pieces.empty()) {
         all.push_back({say("No piece hangs yet.")});

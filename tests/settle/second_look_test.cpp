@@ -128,6 +128,18 @@ TEST_CASE("Too much for a stick: it is told how far from breaking, and that it b
     CHECK_FALSE(laden.holds());
 }
 
+TEST_CASE("A tree with more parts than a table holds is not stood up, and it is said so") {
+    SceneBuilder plan = straw_tree(400);
+    for (int i = 0; i < static_cast<int>(most_stood_pieces) + 1; ++i)
+        plan.hang(triangle(i + 1, 3, 3, 3), {.at_mm = {30.0 + i, 396}});
+    const Settled result = settled(plan);
+    CHECK(says(result.notes, "too many parts"));
+    CHECK(result.plan == plan.scene.plans[0]);
+    CHECK_FALSE(result.trusted);
+    CHECK_FALSE(result.holds());
+    CHECK(result.report == plan.check());
+}
+
 TEST_CASE("The plan that is stood up stays as it is") {
     SceneBuilder plan = heavy(straw_tree(400));
     plan.hang(triangle(1, 80, 60, 60), {.at_mm = {330, 396}});

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The page in a headless Chromium, driven as a person drives it.
+import assert from 'node:assert/strict';
 import {createServer} from 'node:http';
 import {mkdirSync, readFileSync} from 'node:fs';
 import {join} from 'node:path';
@@ -63,8 +64,17 @@ export class Tab {
 
   /// What was drawn and said has caught up with what was done.
   async settled() {
-    await this.page.waitForFunction(() => document.getElementById('score').textContent !== '');
+    await this.until(async () => await this.text('score') !== '');
     await this.page.waitForTimeout(400);
+  }
+
+  /// Playwright's own waitForFunction looks a second time by eval, which the page's policy forbids.
+  async until(holds) {
+    const giveUpAt = Date.now() + 30000;
+    while (!await holds()) {
+      assert.ok(Date.now() < giveUpAt, 'it never came about');
+      await this.page.waitForTimeout(50);
+    }
   }
 
   async call(name, ...given) {
