@@ -72,7 +72,7 @@ const std::vector<ReadyMaterial>& ready_materials() {
         {{phrase("craft stick, lying flat"), 13.9, 694, Stick{2, 10}, 114, ""}, wood},
         {{phrase("birch dowel, 3 mm"), 13.9, 694, Round{3}, 114, ""}, wood},
         {{phrase("craft stick, on edge"), 13.9, 694, Stick{10, 2}, 114, ""}, wood},
-        {{phrase("does not bend"), std::nullopt, 694, Stick{10, 2}, {}, ""},
+        {{phrase("stiff bar"), std::nullopt, 694, Stick{10, 2}, {}, ""},
          phrase("No real branch: for plans that are looked at as if they lay flat.")},
     };
     return ready;

@@ -74,6 +74,11 @@ SettledBranch StoodTree::Parts::branch(std::size_t rod, const Sag& sag, bool tru
                        {made.name, length_in_words(std::abs(sag.tip_mm), scene.challenge.units, Rounding::down),
                         number_in_words(grams(sag.carried_n))});
     if (settled.strength_used && *settled.strength_used >= 1) settled.says += " " + say("It would break.");
+    settled.says_all = settled.says + " " +
+                       say("(give or take {0})", {length_in_words(sag.error_mm, scene.challenge.units, Rounding::up)});
+    if (settled.strength_used)
+        settled.says_all +=
+            " " + say("{0} per cent of what breaks it.", {number_in_words(100 * *settled.strength_used)});
     return settled;
 }
 
@@ -178,11 +183,10 @@ Settled StoodTree::look() const {
     for (std::size_t r = 0; r < sags.size(); ++r) settled.branches.push_back(p.branch(r, sags[r], settled.trusted));
     settled.notes = p.notes(sags, settled.trusted);
     settled.report = p.judged(settled.plan);
-    if (settled.report) {
-        settled.wrong = p.become_wrong(*settled.report, settled.branches);
-    } else {
+    if (!settled.report)
         settled.notes.push_back(say("A branch bends so far that the referee cannot judge what hangs from it."));
-    }
+    if (!settled.trusted) return settled;
+    if (settled.report) settled.wrong = p.become_wrong(*settled.report, settled.branches);
     settled.tipping =
         tipping(weights(p.plan, p.stood, p.settling.now()), p.plan.tree.trunk.x_mm, p.plan.tree.base.width_mm);
     settled.tipping_says = p.tipping_in_words(settled.tipping);

@@ -23,6 +23,7 @@ struct SettledBranch {
     std::optional<double> strength_used;  ///< Of what breaks it, as a share; absent: not known.
     bool on_the_ground = false;           ///< The ground takes a part of the load.
     std::string says;                     ///< "Branch b2 sags 2.3 cm at its end and carries 1.4 g."
+    std::string says_all;                 ///< And how far that may be off, and how near to breaking it is.
 };
 
 struct Settled {
@@ -30,7 +31,7 @@ struct Settled {
     bool trusted = false;            ///< The numbers may be told.
     Plan plan;                       ///< Where everything is.
     std::optional<Report> report;    ///< The referee's; absent when a branch bends past what can be judged.
-    std::vector<Finding> wrong;      ///< What was not wrong on the flat; "After settling ...".
+    std::vector<Finding> wrong;      ///< What was not wrong on the flat; "After settling ...". None unless trusted.
     std::vector<std::string> notes;  ///< What falls, what swings, what is taken for stiff, why there is no number.
     std::vector<SettledBranch> branches;
     Tipping tipping;

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "rules/stand_up.h"
 
-#include <algorithm>
-#include <limits>
-
+#include "engine/settle/bars.h"
 #include "engine/settle/gravity.h"
 
 namespace boughwork {
@@ -11,24 +9,14 @@ namespace {
 
 constexpr double mm2_in_a_m2 = 1e6;
 
-double distance_to(const std::vector<Vec2>& path, Vec2 place) {
-    double nearest = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 1; i < path.size(); ++i) {
-        const Vec2 along = path[i] - path[i - 1];
-        const double share = std::clamp(dot(place - path[i - 1], along) / dot(along, along), 0.0, 1.0);
-        nearest = std::min(nearest, distance(place, path[i - 1] + share * along));
-    }
-    return nearest;
-}
-
 /// The rod of that branch at the place, or none where the branch is inside the trunk.
 std::optional<std::size_t> rod_at(const StoodUp& stood, const Plan& plan, std::size_t branch, Vec2 place) {
     constexpr double hair = 1e-6;
     std::optional<std::size_t> best;
-    double nearest = distance_to(plan.tree.branches[branch].path_mm, place) + hair;
+    double nearest = nearest_bar(plan.tree.branches[branch].path_mm, place).away_mm + hair;
     for (std::size_t r = 0; r < stood.rods.size(); ++r) {
         if (stood.rods[r].branch != branch) continue;
-        const double away = distance_to(stood.rods[r].stretch.path_mm, place);
+        const double away = nearest_bar(stood.rods[r].stretch.path_mm, place).away_mm;
         if (away > nearest) continue;
         nearest = away;
         best = r;

@@ -24,17 +24,13 @@ std::vector<Vec2> divided(const std::vector<Vec2>& path_mm, int bars) {
     return nodes;
 }
 
-std::size_t nearest_bar(const std::vector<Vec2>& nodes_mm, Vec2 place_mm) {
-    std::size_t best = 0;
-    double nearest = std::numeric_limits<double>::infinity();
+NearestBar nearest_bar(const std::vector<Vec2>& nodes_mm, Vec2 place_mm) {
+    NearestBar best{0, std::numeric_limits<double>::infinity()};
     for (std::size_t i = 0; i + 1 < nodes_mm.size(); ++i) {
         const Vec2 along = nodes_mm[i + 1] - nodes_mm[i];
         const double share = std::clamp(dot(place_mm - nodes_mm[i], along) / dot(along, along), 0.0, 1.0);
-        const double away = distance(place_mm, nodes_mm[i] + share * along);
-        if (away < nearest) {
-            nearest = away;
-            best = i;
-        }
+        const double away_mm = distance(place_mm, nodes_mm[i] + share * along);
+        if (away_mm < best.away_mm) best = {i, away_mm};
     }
     return best;
 }

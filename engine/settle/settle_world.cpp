@@ -80,7 +80,7 @@ void SettleWorld::place_sheet(const Sheet& sheet) {
     const Vec2 middle = centroid(sheet.outline);
     std::optional<std::size_t> holder;
     if (sheet.rod && !chains_[*sheet.rod].bodies.empty())
-        holder = chains_[*sheet.rod].bodies[nearest_bar(chains_[*sheet.rod].nodes_mm, sheet.at_mm)];
+        holder = chains_[*sheet.rod].bodies[nearest_bar(chains_[*sheet.rod].nodes_mm, sheet.at_mm).bar];
     if (sheet.sheet) holder = body_of_sheet_[*sheet.sheet];
 
     if (sheet.grip == Grip::fast) {

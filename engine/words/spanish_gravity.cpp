@@ -14,7 +14,7 @@ Chapter spanish_gravity() {
         {"craft stick, lying flat", "palito de manualidades, tumbado"},
         {"birch dowel, 3 mm", "varilla de abedul, 3 mm"},
         {"craft stick, on edge", "palito de manualidades, de canto"},
-        {"does not bend", "no se dobla"},
+        {"stiff bar", "barra rígida"},
         {"Callister, appendix B: polypropylene has 1.14 to 1.55 GPa. The size is a guess: measure yours.",
          "Callister, apéndice B: el polipropileno tiene de 1,14 a 1,55 GPa. El tamaño es una suposición: mide la "
          "tuya."},

@@ -46,13 +46,14 @@ std::string settled_json(const Settled& settled) {
     j["state"] = name_of(settled.state);
     j["trusted"] = settled.trusted;
     j["holds"] = settled.holds();
-    j["score"] = settled.report ? json_number(settled.report->score) : Json(nullptr);
+    const bool told = settled.report && settled.trusted;
+    j["score"] = told ? json_number(settled.report->score) : Json(nullptr);
     j["pieces"] = Json::array();
     for (const Hung& hung : settled.plan.hung) {
         Json piece{{"number", hung.piece.value},
                    {"at_mm", json_place(hung.pose.at_mm)},
                    {"turn_deg", json_number(hung.pose.turn_ccw_deg)}};
-        if (settled.report)
+        if (told)
             if (const PieceReport* report = find_piece(*settled.report, hung.piece))
                 piece["counts"] = report->state == PieceState::counts;
         j["pieces"].push_back(std::move(piece));
@@ -61,7 +62,7 @@ std::string settled_json(const Settled& settled) {
     for (const Finding& finding : settled.wrong) j["wrong"].push_back(json_finding(finding, std::nullopt));
     j["branches"] = Json::array();
     for (const SettledBranch& branch : settled.branches) j["branches"].push_back(branch_json(branch));
-    j["tipping"] = tipping_json(settled);
+    j["tipping"] = settled.tipping_says.empty() ? Json(nullptr) : tipping_json(settled);
     j["notes"] = settled.notes;
     return printed(j);
 }

@@ -3,7 +3,6 @@
 
 #include "engine/words/say.h"
 #include "gui/console/report_text.h"
-#include "rules/wording.h"
 
 namespace boughwork {
 
@@ -11,20 +10,14 @@ std::string settled_text(const Scene& scene, const Settled& settled) {
     std::string text = plain_line(scene.title + " - " + settled.plan.name) + "\n";
     const auto line = [&](const std::string& words) { text += "  " + plain_line(words) + "\n"; };
     text += "\n" + say("What gravity does") + "\n";
-    for (const SettledBranch& branch : settled.branches) {
-        if (!branch.sag_mm) continue;
-        std::string words = branch.says;
-        words +=
-            " " + say("(give or take {0})", {length_in_words(branch.error_mm, scene.challenge.units, Rounding::up)});
-        if (branch.strength_used)
-            words += " " + say("{0} per cent of what breaks it.", {number_in_words(100 * *branch.strength_used)});
-        line(words);
-    }
+    for (const SettledBranch& branch : settled.branches)
+        if (!branch.says_all.empty()) line(branch.says_all);
     for (const std::string& note : settled.notes) line(note);
     if (!settled.tipping_says.empty()) line(settled.tipping_says);
     text += "\n" + say("The referee says") + "\n";
     for (const Finding& finding : settled.wrong) line(finding.says);
-    if (settled.wrong.empty() && settled.report) line(say("Nothing that was right on the flat has become wrong."));
+    if (settled.wrong.empty() && settled.report && settled.trusted)
+        line(say("Nothing that was right on the flat has become wrong."));
     return text;
 }
 

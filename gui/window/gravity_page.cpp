@@ -80,20 +80,13 @@ std::vector<Said> said_of(const Session& session) {
     }
     std::vector<Said> all;
     for (const Finding& finding : settled->wrong) all.push_back({finding.says, palette::unmet});
-    if (settled->wrong.empty() && settled->report)
+    if (settled->wrong.empty() && settled->report && settled->trusted)
         all.push_back({say("Nothing that was right on the flat has become wrong."), palette::met});
     if (!settled->tipping_says.empty())
         all.push_back({settled->tipping_says, settled->tipping.to_the_edge_mm < 0 ? palette::unmet : palette::ink});
     for (const std::string& note : settled->notes) all.push_back({note});
-    for (const SettledBranch& branch : settled->branches) {
-        if (!branch.sag_mm) continue;
-        std::string words = branch.says + " " +
-                            say("(give or take {0})",
-                                {length_in_words(branch.error_mm, session.scene().challenge.units, Rounding::up)});
-        if (branch.strength_used)
-            words += " " + say("{0} per cent of what breaks it.", {number_in_words(100 * *branch.strength_used)});
-        all.push_back({words});
-    }
+    for (const SettledBranch& branch : settled->branches)
+        if (!branch.says_all.empty()) all.push_back({branch.says_all});
     return all;
 }
 

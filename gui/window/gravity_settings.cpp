@@ -3,9 +3,7 @@
 
 #include <algorithm>
 
-#include "engine/typed_number.h"
 #include "engine/words/say.h"
-#include "gui/picture/palette.h"
 
 namespace boughwork {
 namespace {
