@@ -68,7 +68,7 @@ fuzz() {
 plain() {
     use_folder long-plain
     configure -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_TEST_SECONDS=3600
-    build all
+    build all boughwork_large_file tests/bench/all
 }
 
 # Exit 1 is a verdict, 2 a refusal; both are an answer. No answer within 10 minutes and 4 GiB is none.

@@ -18,9 +18,9 @@ const Step steps[] = {{1, 1, Unit::mm}, {5, 1, Unit::mm}, {1, 2, Unit::mm},  {1,
                       {1, 8, Unit::in}, {1, 4, Unit::in}, {1, 2, Unit::in},  {1, 1, Unit::in}, {1, 16, Unit::in},
                       {1, 3, Unit::in}, {1, 7, Unit::mm}, {22, 7, Unit::cm}, {3, 1, Unit::in}};
 
-class Dice {
+class SizeDice {
 public:
-    explicit Dice(unsigned seed) : dice_(seed) {}
+    explicit SizeDice(unsigned seed) : dice_(seed) {}
 
     std::int64_t whole(std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(dice_);
@@ -59,7 +59,7 @@ bool is_near(double value, const FiftyDigits& exact, double relative) {
 }
 
 TEST_CASE("A typed length is held exactly, or refused when it is no whole number of half-micrometres") {
-    Dice dice(572);
+    SizeDice dice(572);
     int held = 0;
     int too_fine = 0;
     int too_long = 0;
@@ -102,7 +102,7 @@ TEST_CASE("A typed length is held exactly, or refused when it is no whole number
 }
 
 TEST_CASE("Triangles of all sizes are possible, measured and named as exact numbers say") {
-    Dice dice(60);
+    SizeDice dice(60);
     int possible_ones = 0;
     std::array<int, 6> met{};
     for (int round = 0; round < 40'000; ++round) {
@@ -150,7 +150,7 @@ TEST_CASE("Triangles of all sizes are possible, measured and named as exact numb
 }
 
 TEST_CASE("Cones of all sizes are possible and measured as exact numbers say") {
-    Dice dice(205);
+    SizeDice dice(205);
     int possible_ones = 0;
     for (int round = 0; round < 20'000; ++round) {
         Challenge challenge;
@@ -176,7 +176,7 @@ TEST_CASE("Cones of all sizes are possible and measured as exact numbers say") {
 }
 
 /// Clockwise, the first side on top: corners of a grid, so that measures half-way between two steps are met.
-std::vector<ExactPoint> grid_outline(Dice& dice) {
+std::vector<ExactPoint> grid_outline(SizeDice& dice) {
     const std::int64_t grid = dice.one_in(2) ? 1 : dice.one_in(2) ? 1000 : 3175;
     const std::int64_t most = dice.one_in(2) ? 40 : 2000;
     const std::int64_t width = dice.whole(2, most);
@@ -191,7 +191,7 @@ std::vector<ExactPoint> grid_outline(Dice& dice) {
 }
 
 TEST_CASE("Outlines are possible and measured as exact numbers say") {
-    Dice dice(7);
+    SizeDice dice(7);
     int possible_ones = 0;
     int refused = 0;
     for (int round = 0; round < 20'000; ++round) {
