@@ -168,8 +168,9 @@ struct Challenge {
     std::vector<Criterion> criteria;
     Scoring score;
     Shown shown;
-    bool hand_lengths_score = false;  ///< A piece all of whose sides were measured by hand scores by those lengths.
-    bool sealed = false;              ///< Shown, and changed no more until the seal is broken.
+    bool hand_lengths_score = false;    ///< A piece all of whose sides were measured by hand scores by those lengths.
+    bool holds_after_settling = false;  ///< Gravity is reckoned with: every piece is still to count, the tree to stand.
+    bool sealed = false;                ///< Shown, and changed no more until the seal is broken.
     std::string unknown_fields;
 
     friend bool operator==(const Challenge&, const Challenge&) = default;

@@ -66,6 +66,10 @@ Report built_report(const Scene& scene, const Plan& plan, const Report& planned)
     for (PieceReport& piece : report.pieces)
         piece.points = piece.state == PieceState::counts ? points(worth(scored(piece), challenge.score), challenge) : 0;
     report.challenge = challenge_lines(scene, plan, report);
+    // What stands on the table has settled.
+    const auto settling = [](const ChallengeLine& line) { return line.about == about_settling; };
+    report.challenge.erase(std::remove_if(report.challenge.begin(), report.challenge.end(), settling),
+                           report.challenge.end());
     report.bonuses = bonus_lines(challenge, report);
     report.score = score(challenge, report);
     return report;

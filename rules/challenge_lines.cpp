@@ -198,6 +198,13 @@ std::vector<ChallengeLine> challenge_lines(const Scene& scene, const Plan& plan,
     for (std::size_t i = 0; i < scene.challenge.criteria.size(); ++i)
         lines.push_back(std::visit(CriterionLine{scene, report, counting, "criteria/" + std::to_string(i)},
                                    scene.challenge.criteria[i].asks));
+    if (scene.challenge.holds_after_settling)
+        lines.push_back({.about = about_settling,
+                         .asks = say("after settling the tree stands and every piece still counts"),
+                         .met = std::nullopt,
+                         .have = 0,
+                         .need = static_cast<double>(counting.size()),
+                         .says = say("after settling: not worked out yet")});
     return lines;
 }
 

@@ -23,10 +23,47 @@ struct MoreRoom {
 
 /// For a piece that hangs and fails in more than one of ten of the first `builds` builds: the smallest move tried after
 /// which it fails in at most one of ten, else the one that makes it fail least; at best half as often as now, and no
-/// other piece fails in more than one of twenty builds more than it does now. Absent when none was found.
+/// other piece fails in more than one of twenty builds more than it does now.
+class RoomSearch {
+public:
+    /// Scene and plan stay where they are while it searches.
+    RoomSearch(const Scene& scene, const Plan& plan, PieceNumber piece, int builds);
+
+    /// Tries one move, by at most 200 builds, or, at the end, makes sure of the best by all of them.
+    void step();
+    bool is_done() const { return done_; }
+    /// Absent while it searches, and when none was found.
+    const std::optional<MoreRoom>& found() const { return found_; }
+
+private:
+    Plan moved(Vec2 move_mm) const;
+    ShakyHands built(const Plan& plan, int builds) const;
+    bool spares_the_others(const ShakyHands& before, const ShakyHands& after) const;
+    void try_next_move();
+    void make_sure();
+
+    const Scene* scene_;
+    const Plan* plan_;
+    PieceNumber piece_;
+    int builds_;
+    std::vector<PieceNumber> chain_;
+    Vec2 along_;  ///< The way along what it hangs from.
+    std::optional<ShakyHands> before_;
+    Chance least_;
+    std::optional<Vec2> best_mm_;
+    std::size_t next_ = 0;  ///< Of the moves, each to both sides.
+    bool done_ = false;
+    std::optional<MoreRoom> found_;
+};
+
 std::optional<MoreRoom> more_room(const Scene& scene, const Plan& plan, PieceNumber piece, int builds);
 
-/// Of those pieces of the report that fail most often, since each takes many builds.
+/// Those of the report that are worth a search, which takes many builds: some that fail most often, the worst first.
+std::vector<PieceNumber> in_need_of_room(const HandsReport& report);
+/// How many builds such a search is to take.
+int builds_for_room(const HandsReport& report);
+
+/// Of those pieces.
 std::vector<MoreRoom> more_rooms(const Scene& scene, const Plan& plan, const HandsReport& report);
 
 }  // namespace boughwork

@@ -73,7 +73,7 @@ SettledBranch StoodTree::Parts::branch(std::size_t rod, const Sag& sag, bool tru
                                     : phrase("Branch {0} sags {1} at its end and carries {2} g."),
                        {made.name, length_in_words(std::abs(sag.tip_mm), scene.challenge.units, Rounding::down),
                         number_in_words(grams(sag.carried_n))});
-    if (settled.strength_used && *settled.strength_used >= 1) settled.says += " " + say("It would break.");
+    if (is_broken(settled)) settled.says += " " + say("It would break.");
     settled.says_all = settled.says + " " +
                        say("(give or take {0})", {length_in_words(sag.error_mm, scene.challenge.units, Rounding::up)});
     if (settled.strength_used)
@@ -193,11 +193,11 @@ Settled StoodTree::look() const {
     return settled;
 }
 
+bool is_broken(const SettledBranch& branch) { return branch.strength_used.value_or(0) >= 1; }
+
 bool Settled::holds() const {
-    const bool breaks = std::any_of(branches.begin(), branches.end(),
-                                    [](const SettledBranch& branch) { return branch.strength_used.value_or(0) >= 1; });
-    return state == Settling::State::at_rest && trusted && report && wrong.empty() && !breaks &&
-           tipping.to_the_edge_mm >= 0;
+    return state == Settling::State::at_rest && trusted && report && wrong.empty() &&
+           std::none_of(branches.begin(), branches.end(), is_broken) && tipping.to_the_edge_mm >= 0;
 }
 
 Settled settle(const Scene& scene, const Plan& plan) {

@@ -26,6 +26,9 @@ struct SettledBranch {
     std::string says_all;                 ///< And how far that may be off, and how near to breaking it is.
 };
 
+/// What it carries would break it, or leave it bent.
+bool is_broken(const SettledBranch& branch);
+
 struct Settled {
     Settling::State state = Settling::State::moving;
     bool trusted = false;            ///< The numbers may be told.

@@ -37,18 +37,30 @@ double Chance::standard_error() const {
     return std::sqrt(p * (1 - p) / n);
 }
 
-std::string in_words(const Chance& chance) {
-    if (chance.times == 0) return say("none of {0} builds", {std::to_string(chance.of)});
-    if (chance.times == chance.of) return say("all {0} builds", {std::to_string(chance.of)});
+Chance rounded(const Chance& chance) {
+    if (chance.times == 0 || chance.times == chance.of) return chance;
     for (const int base : {10, 100, 1000}) {
         if (base > chance.of) break;
         // Two per cent is no whole tenth; 9.5 per cent is nearly one.
         const double parts = chance.share() * base;
         if (parts < 0.95 || parts > base - 0.95) continue;
-        const int rounded = std::clamp(static_cast<int>(std::lround(parts)), 1, base - 1);
-        return say("{0} of {1} builds", {std::to_string(rounded), std::to_string(base)});
+        return {std::clamp(static_cast<int>(std::lround(parts)), 1, base - 1), base};
     }
-    return say("{0} of {1} builds", {std::to_string(chance.times), std::to_string(chance.of)});
+    return chance;
+}
+
+std::string holds_in_words(const Chance& holds) {
+    if (holds.times == 0) return say("never holds");
+    if (holds.times == holds.of) return say("always holds");
+    const Chance shown = rounded(holds);
+    return say("holds {0} of {1}", {std::to_string(shown.times), std::to_string(shown.of)});
+}
+
+std::string in_words(const Chance& chance) {
+    if (chance.times == 0) return say("none of {0} builds", {std::to_string(chance.of)});
+    if (chance.times == chance.of) return say("all {0} builds", {std::to_string(chance.of)});
+    const Chance shown = rounded(chance);
+    return say("{0} of {1} builds", {std::to_string(shown.times), std::to_string(shown.of)});
 }
 
 ShakyHands::ShakyHands(const Scene& scene, const Plan& plan) : rebuilding_(scene, plan), plan_name_(plan.name) {

@@ -100,8 +100,12 @@ private:
     std::vector<double> scores_;  ///< One for each build, so that their sum hangs on no order.
 };
 
-/// "6 of 10 builds", "3 of 100 builds", "none of 2000 builds": the share, rounded so that it is neither none nor all
-/// unless it is so; of few builds the number itself.
+/// The share as so many of 10, 100 or 1000, so that it is neither none nor all unless it is so; of few builds the
+/// number itself.
+Chance rounded(const Chance& chance);
+/// Rounded and short: "holds 8 of 10", "never holds", "always holds".
+std::string holds_in_words(const Chance& holds);
+/// Rounded: "6 of 10 builds", "3 of 100 builds", "none of 2000 builds".
 std::string in_words(const Chance& chance);
 
 }  // namespace boughwork

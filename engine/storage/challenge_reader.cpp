@@ -137,6 +137,7 @@ void read_challenge(Fields fields, Challenge& challenge) {
     read(fields.object("score"), challenge.criteria.size(), challenge.score);
     read(fields.object("shown"), challenge.shown);
     fields.flag("hand_lengths_score", challenge.hand_lengths_score);
+    fields.flag("holds_after_settling", challenge.holds_after_settling);
     fields.flag("sealed", challenge.sealed);
     challenge.unknown_fields = fields.unknown();
 }

@@ -147,6 +147,7 @@ Json json_of(const Challenge& challenge) {
                 {"score", json_of(challenge.score)}};
     add(object, "shown", json_of(challenge.shown));
     if (challenge.hand_lengths_score) object["hand_lengths_score"] = true;
+    if (challenge.holds_after_settling) object["holds_after_settling"] = true;
     if (challenge.sealed) object["sealed"] = true;
     return with_unknown(std::move(object), challenge.unknown_fields);
 }

@@ -87,6 +87,12 @@ Chapter spanish_challenge() {
         {"neither counts", "no cuenta ninguna"},
         {"not the higher number", "no la de número mayor"},
         {"not those worth least", "no las que valen menos"},
+        {"Gravity is reckoned with: after settling the tree stands, and every piece still counts.",
+         "Se tiene en cuenta la gravedad: al quedar quieto, el árbol se tiene en pie y cada pieza sigue contando."},
+        {"Gravity is not reckoned with: the plan is judged as it lies flat.",
+         "No se tiene en cuenta la gravedad: se juzga el plan tal como está en plano."},
+        {"flat alone", "solo en plano"},
+        {"flat and settled", "en plano y en pie"},
         {"Pieces stay clear of the ground, the trunk and other branches.",
          "Las piezas no tocan el suelo, ni el tronco, ni otras ramas."},
 

@@ -41,6 +41,13 @@ Chapter spanish_challenge_lines() {
         {"{0}: {1} of {2} points; at most {3} allowed", "{0}: {1} de {2} puntos; máximo {3}"},
         {"{0}: no triangle counts yet; at least {1}%", "{0}: aún no cuenta ningún triángulo; al menos un {1}%"},
         {"{0}: no triangle counts yet; at most {1}%", "{0}: aún no cuenta ningún triángulo; como máximo un {1}%"},
+        {"after settling the tree stands and every piece still counts",
+         "al quedar quieto, el árbol se tiene en pie y cada pieza sigue contando"},
+        {"after settling: not worked out yet", "al quedar quieto: aún sin calcular"},
+        {"after settling: it could not be worked out", "al quedar quieto: no se ha podido calcular"},
+        {"after settling: the tree tips over", "al quedar quieto: el árbol vuelca"},
+        {"after settling: branch {0} is broken", "al quedar quieto: la rama {0} está rota"},
+        {"after settling: {0} of {1} still count", "al quedar quieto: siguen contando {0} de {1}"},
 
         {"{0}: {1} times {2}", "{0}: {1} veces {2}"},
         {"hung {0} deep", "en el puesto {0} de su cadena"},

@@ -6,6 +6,15 @@ namespace boughwork {
 
 Chapter spanish_hands() {
     return {
+        {"chances", "posibilidades"},
+        {"Builds the plan many times as hands do that err a little, and writes how often each shaky piece holds; once "
+         "more: no longer.",
+         "Monta el plan muchas veces, como lo hacen manos que se equivocan un poco, y escribe cuántas veces aguanta "
+         "cada "
+         "pieza insegura; otra vez: deja de hacerlo."},
+        {"never holds", "nunca aguanta"},
+        {"always holds", "siempre aguanta"},
+        {"holds {0} of {1}", "aguanta {0} de {1}"},
         {"hands err by 0 to 100 mm, and turn a piece by 0 to 100 degrees.",
          "las manos fallan de 0 a 100 mm y giran una pieza de 0 a 100 grados."},
         {"Type what your hands are good to: 1 mm and half a degree are usual.",

@@ -71,6 +71,8 @@ Chapter spanish_window() {
         {"pieces", "piezas"},
         {"branches", "ramas"},
         {"sheets", "hojas"},
+        {"after settling", "al quedar quieto"},
+        {"falls", "cae"},
 
         {"Open a file", "Abrir un archivo"},
         {"Save as", "Guardar como"},

@@ -20,7 +20,7 @@
 #include "gui/console/settled_json.h"
 #include "gui/console/settled_text.h"
 #include "gui/picture/plan_page.h"
-#include "rules/check.h"
+#include "rules/after_settling.h"
 #include "rules/more_room.h"
 #include "rules/settled.h"
 
@@ -84,7 +84,7 @@ Result<Outcome> check_command(const Asked& asked) {
     if (!open) return open.problem();
     const Scene& scene = open->scene;
     const Plan& plan = open->plan();
-    const Report report = check(scene, plan);
+    const Report report = check_and_settle(scene, plan);
     const auto written = asked.json ? report_json : report_text;
     return Outcome{written(scene, plan, report, remedies_of(scene, plan, report)),
                    all_well(report) ? done : something_found};
@@ -139,9 +139,9 @@ Result<Outcome> picture_command(const Asked& asked) {
                        .to_do = say("Let the name end in .png, .svg or .pdf.")};
     const Result<OpenPlan> open = open_plan(asked);
     if (!open) return open.problem();
-    const Result<Drawing> drawn = asked.settled
-                                      ? drawn_settled(open->scene, open->plan())
-                                      : plan_page(open->scene, open->plan(), check(open->scene, open->plan()));
+    const Result<Drawing> drawn =
+        asked.settled ? drawn_settled(open->scene, open->plan())
+                      : plan_page(open->scene, open->plan(), check_and_settle(open->scene, open->plan()));
     if (!drawn) return drawn.problem();
     const Drawing& page = *drawn;
     const Result<std::string> bytes = png ? png_of(page, png_pixels_per_unit) : svg ? svg_of(page) : pdf_of(page);

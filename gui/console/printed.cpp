@@ -6,6 +6,7 @@
 #include "gui/console/hands_json.h"
 #include "gui/console/report_json.h"
 #include "gui/session/table_rows.h"
+#include "rules/after_settling.h"
 #include "rules/check.h"
 #include "rules/remedy.h"
 
@@ -18,7 +19,7 @@ std::vector<std::optional<Remedy>> remedies_of(const Scene& scene, const Plan& p
 }
 
 std::string printed_json(const Scene& scene, const Plan& plan) {
-    const Report report = check(scene, plan);
+    const Report report = check_and_settle(scene, plan);
     return report_json(scene, plan, report, remedies_of(scene, plan, report));
 }
 

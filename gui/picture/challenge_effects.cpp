@@ -8,6 +8,7 @@
 #include "engine/typed_number.h"
 #include "engine/words/say.h"
 #include "gui/picture/report_words.h"
+#include "rules/challenge_lines.h"
 #include "rules/measure.h"
 #include "rules/told.h"
 #include "rules/wording.h"
@@ -155,6 +156,7 @@ Effect effect_of(Setting setting, const Judged& now) {
             return breaking(report, phrase("out for being too near: {0}"), {Rule::overlap, Rule::touching});
         case Setting::clearance:
             return breaking(report, phrase("not clear: {0}"), {Rule::ground, Rule::trunk, Rule::other_branch});
+        case Setting::after_settling: return line_or(report, about_settling, {});
         case Setting::pieces: return line_or(report, "pieces", counting(report));
         case Setting::pieces_per_branch: return on_each_branch(now);
         case Setting::over_limit: return breaking(report, phrase("over the limit: {0}"), {Rule::over_the_limit});
@@ -211,6 +213,7 @@ std::vector<ChallengeSentence> challenge_sentences(const Judged& now) {
     add(Setting::neighbours);
     add(Setting::at_fault);
     add(Setting::clearance);
+    add(Setting::after_settling, challenge.holds_after_settling);
     add(Setting::score);
     for (std::size_t i = 0; i < challenge.score.bonuses.size(); ++i)
         all.push_back({says(challenge.score.bonuses[i], challenge), effect_of_bonus(i, now)});

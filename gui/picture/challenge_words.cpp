@@ -163,6 +163,10 @@ std::string says(Setting setting, const Challenge& challenge) {
         case Setting::neighbours: return say(words(challenge.neighbours));
         case Setting::at_fault: return say(words(challenge.at_fault));
         case Setting::clearance: return say("Pieces stay clear of the ground, the trunk and other branches.");
+        case Setting::after_settling:
+            return challenge.holds_after_settling
+                       ? say("Gravity is reckoned with: after settling the tree stands, and every piece still counts.")
+                       : say("Gravity is not reckoned with: the plan is judged as it lies flat.");
         case Setting::pieces: return say("Pieces that count: {0}.", {range_words(limits.pieces)});
         case Setting::pieces_per_branch:
             return say("Pieces that count on each branch: {0}.", {range_words(limits.pieces_per_branch)});

@@ -20,6 +20,7 @@ enum class Setting {
     neighbours,
     at_fault,
     clearance,  ///< The same in every challenge.
+    after_settling,
     pieces,
     pieces_per_branch,
     over_limit,

@@ -76,6 +76,23 @@ void draw_pieces(std::vector<Mark>& marks, const std::vector<PieceLook>& looks, 
     for (const PieceLook& look : looks) draw_choice(marks, look, scale);
 }
 
+void draw_words(std::vector<Mark>& marks, const std::vector<PieceLook>& looks, const std::vector<PieceWord>& words,
+                LabelPlaces& places, double scale) {
+    const double size = palette::small_text_px * scale;
+    for (const PieceWord& word : words) {
+        const auto look =
+            std::find_if(looks.begin(), looks.end(), [&](const PieceLook& l) { return l.number == word.piece; });
+        if (look == looks.end()) continue;
+        const Vec2 plate{(palette::letter_width * static_cast<double>(word.words.size()) + 0.6) * size, 1.3 * size};
+        const LabelPlace place = places.beside(static_cast<std::size_t>(look - looks.begin()), plate, scale);
+        if (place.leader) marks.push_back(Stroke{{place.leader->from, place.leader->to}, palette::ink, scale});
+        const Polygon slip = rectangle(place.at, plate);
+        marks.push_back(Fill{slip, palette::paper});
+        marks.push_back(Stroke{slip, palette::ink, scale, true});
+        marks.push_back(Text{place.at, word.words, size, palette::ink, TextAlign::centre});
+    }
+}
+
 /// The end of the path that is farther from the trunk.
 Vec2 outer_end(const Branch& branch, const Trunk& trunk) {
     const auto away = [&](Vec2 point) { return std::abs(point.x - trunk.x_mm); };
@@ -161,6 +178,7 @@ Drawing plan_picture(const Scene& scene, const Plan& plan, const Report& report,
         draw_finding(marks, where_px, options.scale);
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) draw_number(marks, pieces[i], numbers[i].at, options.scale);
+    draw_words(marks, pieces, options.words, places, options.scale);
     if (options.tipping) draw_tipping(marks, camera, *options.tipping, options.scale);
     if (options.ghost) append(marks, ghost_words(scene, plan, report, *options.ghost, camera, places, options.scale));
     if (!options.bare) append(marks, rulers(camera, unit, options.scale));

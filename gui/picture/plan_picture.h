@@ -4,6 +4,7 @@
 // and the exported picture both draw this.
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "engine/drawing/drawing.h"
@@ -14,6 +15,12 @@
 
 namespace boughwork {
 
+/// A word beside a piece.
+struct PieceWord {
+    PieceNumber piece;
+    std::string words;
+};
+
 struct PictureOptions {
     double scale = 1;                          ///< Of text and strokes; 2 for a projector.
     std::optional<PieceNumber> chosen_piece;   ///< A thick outline.
@@ -23,6 +30,7 @@ struct PictureOptions {
     std::optional<PieceNumber> with_keys;      ///< A second ring.
     std::optional<PieceNumber> ghost;          ///< Held over the place where it would hang, with words (ghost_words.h).
     std::vector<PieceNumber> highlighted;
+    std::vector<PieceWord> words;        ///< Beside their pieces, each with a line to it.
     std::optional<std::size_t> finding;  ///< Index into Report::findings: marked in the plan.
     bool lens = false;                   ///< Looks closer at that finding.
     const Plan* flat = nullptr;          ///< The plan is this one, stood up: drawn in dashes where it was.

@@ -54,6 +54,7 @@ enum class Action {
     gather,
     gather_row,
     stop_at_neighbours,
+    chances,
     slide_left,
     slide_right,
     next_span,

@@ -124,6 +124,13 @@ const std::vector<CommandRow>& command_table() {
          {"s", false, true},
          phrase("A piece that is dragged along a branch stops before it comes too near; once more: it does not."),
          on_tree},
+        {chances,
+         phrase("chances"),
+         {"w", false, true},
+         phrase(
+             "Builds the plan many times as hands do that err a little, and writes how often each shaky piece holds; "
+             "once more: no longer."),
+         on_tree},
         {slide_left,
          phrase("slide to the left"),
          {"left", false, true},

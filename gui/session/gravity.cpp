@@ -8,27 +8,18 @@ namespace boughwork {
 namespace {
 
 constexpr double slow_motion = 0.25;
-/// What one tick may take, so that the window stays smooth.
-constexpr std::chrono::milliseconds longest_tick{12};
 /// After a pause of the program nothing is caught up.
 constexpr double longest_gap_s = 0.1;
 
 }  // namespace
 
 void Gravity::look_at(const Scene& scene, const Plan& plan) {
-    if (tree_ && scene_.challenge == scene.challenge && scene_.pieces == scene.pieces && scene_.paper == scene.paper &&
-        scene_.plans.front() == plan)
-        return;
-    scene_.challenge = scene.challenge;
-    scene_.pieces = scene.pieces;
-    scene_.paper = scene.paper;
-    scene_.plans = {plan};
-    begin_anew();
+    if (stood_.take(scene, plan)) begin_anew();
 }
 
 void Gravity::begin_anew() {
-    tree_.emplace(scene_, scene_.plans.front());
-    moments_ = {scene_.plans.front()};
+    tree_.emplace(stood_.scene(), stood_.plan());
+    moments_ = {stood_.plan()};
     plan_ = moments_.front();
     seen_.reset();
     settled_.reset();
@@ -94,7 +85,7 @@ bool Gravity::tick(double now_s) {
     const double gone_s = last_s_ < 0 ? 0 : std::min(now_s - last_s_, longest_gap_s);
     last_s_ = now_s;
     if (!runs_) return false;
-    const auto until = std::chrono::steady_clock::now() + longest_tick;
+    const auto until = std::chrono::steady_clock::now() + work_a_frame;
     owed_s_ += gone_s * (speed_ == GravitySpeed::slow ? slow_motion : 1);
     while (runs_ && (speed_ == GravitySpeed::at_once || owed_s_ >= Settling::step_s)) {
         go_on(1);

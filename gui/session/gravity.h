@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/scene.h"
+#include "gui/session/plan_apart.h"
 #include "rules/settled.h"
 
 namespace boughwork {
@@ -47,7 +47,7 @@ private:
 
     static constexpr int steps_a_moment = 12;
 
-    Scene scene_;  ///< What was stood up; its challenge, its pieces, its paper and one plan.
+    PlanApart stood_;  ///< What was stood up.
     std::optional<StoodTree> tree_;
     std::vector<Plan> moments_;        ///< One every tenth of a second, from the start.
     std::optional<std::size_t> seen_;  ///< An earlier moment; absent: where the tree is now.

@@ -95,12 +95,11 @@ void Session::perform(const Command& command) {
         to_clipboard_.reset();
     }
     std::visit(Performer{*this}, command);
-    if (page_ == Page::gravity) {
+    if (tries_hands()) tried_hands_.look_at(scene(), plan());
+    if (page_ == Page::gravity)
         gravity_.look_at(scene(), plan());
-        tried_hands_.look_at(scene(), plan());
-    } else {
+    else
         gravity_.pause();
-    }
 }
 
 }  // namespace boughwork

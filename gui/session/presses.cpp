@@ -18,7 +18,7 @@ namespace {
 
 constexpr double zoom_step = 1.25;
 
-Vec2 middle(const PixelBox& view) { return {view.x + view.width / 2, view.y + view.height / 2}; }
+Vec2 middle_of(const PixelBox& view) { return {view.x + view.width / 2, view.y + view.height / 2}; }
 
 const std::string& name_of_next_plan(const Scene& scene) {
     const auto now = std::find_if(scene.plans.begin(), scene.plans.end(),
@@ -97,6 +97,7 @@ void Session::press(Action action) {
         case Action::spread_out: spread(); break;
         case Action::gather: gather(); break;
         case Action::gather_row: gather_row(); break;
+        case Action::chances: shows_chances_ = !shows_chances_; break;
         case Action::stop_at_neighbours: stops_at_neighbours_ = !stops_at_neighbours_; break;
         case Action::slide_left: slide(false); break;
         case Action::slide_right: slide(true); break;
@@ -118,8 +119,8 @@ void Session::press(Action action) {
         case Action::remove_plan: wish({RemovePlan{}}); break;
         case Action::next_plan: wish({ChoosePlan{name_of_next_plan(scene())}}); break;
 
-        case Action::zoom_in: camera_ = zoomed(camera_, zoom_step, middle(camera_.view)); break;
-        case Action::zoom_out: camera_ = zoomed(camera_, 1 / zoom_step, middle(camera_.view)); break;
+        case Action::zoom_in: camera_ = zoomed(camera_, zoom_step, middle_of(camera_.view)); break;
+        case Action::zoom_out: camera_ = zoomed(camera_, 1 / zoom_step, middle_of(camera_.view)); break;
         case Action::show_all: show_all(); break;
     }
 }

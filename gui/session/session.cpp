@@ -71,6 +71,8 @@ void Session::look_again(std::optional<PieceNumber> about) {
     // While they are held over the envelope they may yet come back.
     if (!held_) gathered_.erase(std::remove_if(gathered_.begin(), gathered_.end(), comes_down), gathered_.end());
     verdict_.look_at(scene(), about, held_.has_value());
+    after_settling_.look_at(scene(), plan());
+    if (after_settling_.settled()) verdict_.take(*after_settling_.settled());
 }
 
 bool Session::fix_is_told() const {

@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "gui/session/after_settling.h"
 #include "gui/session/camera.h"
 #include "gui/session/command.h"
 #include "gui/session/document.h"
@@ -57,8 +58,8 @@ public:
     bool tick(double now_s);
     /// True while a tick has something left to do; otherwise an idle window may sleep.
     bool waits_for_tick() const {
-        return clock_.runs() || gravity_.runs() || (page_ == Page::gravity && !tried_hands_.is_done()) ||
-               document_.waits_for_tick(scene());
+        return clock_.runs() || (!held_ && !after_settling_.is_done()) || gravity_.runs() ||
+               (tries_hands() && !tried_hands_.is_done()) || document_.waits_for_tick(scene());
     }
 
     // What is seen. A held thing shows as it would be if let go.
@@ -80,6 +81,11 @@ public:
     const std::vector<PieceNumber>& gathered() const { return gathered_; }
     bool is_gathered(PieceNumber piece) const;
     bool stops_at_neighbours() const { return stops_at_neighbours_; }
+    /// What shaky hands make of the plan is written on the tree, live.
+    bool shows_chances() const { return shows_chances_ && page_ == Page::tree; }
+
+    /// What gravity does to the plan, where the challenge asks; null until it has been worked out.
+    const Settled* after_settling() const { return after_settling_.settled(); }
 
     // What the referee says. Findings are those of report(), in order.
     const Finding* finding() const { return verdict_.finding(); }
@@ -117,7 +123,7 @@ public:
     std::size_t tour_stop() const { return tour_stop_; }
     /// The plan stood up; meant for the page of that name alone.
     const Gravity& gravity() const { return gravity_; }
-    /// What shaky hands make of it; likewise.
+    /// What shaky hands make of it; meant for that page and for shows_chances().
     const TriedHands& tried_hands() const { return tried_hands_; }
     // The data table.
     const TableOrder& table_order() const { return table_order_; }
@@ -145,6 +151,7 @@ private:
     friend struct Performer;
 
     bool fix_is_told() const;
+    bool tries_hands() const { return page_ == Page::gravity || shows_chances(); }
     bool wish(const std::vector<Edit>& edits, std::string label = "");
     void choose(const Picked& what);
     void travel(bool back);
@@ -202,6 +209,7 @@ private:
     std::optional<Held> held_;
     std::vector<PieceNumber> gathered_;
     bool stops_at_neighbours_ = false;
+    bool shows_chances_ = false;
     Picked chosen_;
     Verdict verdict_;
     Tries tries_;
@@ -214,6 +222,7 @@ private:
     bool replaces_for_class_ = false;
     bool left_ = false;
     LessonClock clock_;
+    AfterSettling after_settling_;
     Gravity gravity_;
     TriedHands tried_hands_;
     double now_s_ = 0;

@@ -21,10 +21,12 @@ bool Session::tick(double now_s) {
     const bool problem_before = problem_.has_value();
     now_s_ = now_s;
     const bool moved = gravity_.tick(now_s);
-    const bool tried = page_ == Page::gravity && tried_hands_.tick();
+    const bool settled = !held_ && after_settling_.tick();  // a drag stays smooth
+    if (settled) verdict_.take(*after_settling_.settled());
+    const bool tried = tries_hands() && tried_hands_.tick();
     if (!held_ && lesson().spent_s >= scene().lesson.spent_s + kept_every_s) keep_time();
     went_well(document_.tick(now_s, scene()));
-    return moved || tried || time_left_words(lesson()) != before || problem_.has_value() != problem_before;
+    return moved || settled || tried || time_left_words(lesson()) != before || problem_.has_value() != problem_before;
 }
 
 void Session::keep_time() { set_lesson(clock_.take(scene().lesson, now_s_)); }

@@ -6,8 +6,10 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
+#include "rules/after_settling.h"
 #include "rules/incremental_checker.h"
 #include "rules/remedy.h"
 #include "rules/report.h"
@@ -19,6 +21,8 @@ public:
     /// The scene became another. A finding about `about` is shown when there is one; else the one
     /// shown before if it is still there. `in_hand`: something is held, so no remedy is searched.
     void look_at(const Scene& scene, std::optional<PieceNumber> about, bool in_hand);
+    /// Gravity has done its work on the plan that was looked at: the line that asks about it is judged.
+    void take(const Settled& settled) { report_ = with_settled(std::move(report_), settled); }
     /// Shows another finding of the same scene; past the last, the last.
     void show(const Scene& scene, std::size_t index);
     /// Shows the first finding about the piece, when there is one.

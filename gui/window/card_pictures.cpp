@@ -130,6 +130,13 @@ void draw_rule(Sketch& sketch, CardPicture picture) {
             sketch.shape({{12, 3}, {36, 3}, {36, 33}, {12, 33}}, palette::paper);
             sketch.shape({{5, 8}, {29, 8}, {29, 38}, {5, 38}}, palette::paper);
             return;
+        case CardPicture::after_settling:
+            sketch.trunk(4);
+            sketch.line({{6, 8}, {16, 8.6}, {26, 11}, {35, 16}, {39, 19}}, palette::wood, 4);
+            sketch.line({{6, 5}, {39, 5}}, palette::quiet_text, 1);
+            sketch.shape({{18, 11}, {32, 17.5}, {20, 30}}, blue);
+            sketch.ground();
+            return;
         case CardPicture::no_two_alike:
             sketch.shape({{2, 9}, {21, 9}, {11, 31}}, blue);
             sketch.shape({{22, 9}, {39, 9}, {22, 36}}, yellow);

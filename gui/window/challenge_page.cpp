@@ -8,6 +8,8 @@
 #include "gui/picture/palette.h"
 #include "gui/picture/report_words.h"
 #include "gui/window/card_pictures.h"
+#include "gui/window/pointed_pieces.h"
+#include "rules/challenge_lines.h"
 #include "rules/told.h"
 #include "rules/wording.h"
 
@@ -31,12 +33,15 @@ constexpr SectionEntry entries[] = {
     {ChallengeSection::for_class, "class", phrase("For the class")},
 };
 
+ChallengeSection section_of(const ChallengeLine& line) {
+    if (criterion_of(line)) return ChallengeSection::criteria;
+    return line.about == about_settling ? ChallengeSection::hanging : ChallengeSection::limits;
+}
+
 /// A section that is about lines of the challenge wears a cross when one of them is not met.
 bool any_unmet(const Report& report, ChallengeSection section) {
-    return std::any_of(report.challenge.begin(), report.challenge.end(), [&](const ChallengeLine& line) {
-        const bool criterion = line.about.compare(0, 9, "criteria/") == 0;
-        return line.met == false && section == (criterion ? ChallengeSection::criteria : ChallengeSection::limits);
-    });
+    return std::any_of(report.challenge.begin(), report.challenge.end(),
+                       [&](const ChallengeLine& line) { return line.met == false && section == section_of(line); });
 }
 
 void draw_now(const Session& session, const PixelBox& box, Widgets& widgets) {

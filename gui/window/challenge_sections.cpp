@@ -151,6 +151,11 @@ void draw_hanging(const SectionTools& tools) {
                                      {AtFault::fewest_points, "fewest points", phrase("not those worth least")}},
         wanted.at_fault);
     tools.setting(Setting::clearance);
+    tools.setting(Setting::after_settling);
+    form.choose(
+        "after settling",
+        std::vector<Option<bool>>{{false, "flat", phrase("flat alone")}, {true, "settled", phrase("flat and settled")}},
+        wanted.holds_after_settling);
 }
 
 void least_and_most(const SectionTools& tools, const std::string& label, Range<int>& range) {

@@ -6,6 +6,7 @@
 
 #include "engine/words/say.h"
 #include "gui/window/pointed_pieces.h"
+#include "rules/challenge_lines.h"
 #include "rules/told.h"
 #include "rules/wording.h"
 
@@ -107,6 +108,14 @@ PictureCard card_of(const Scene& scene, const ChallengeLine& line, std::size_t i
         card.name = say("sheets");
         card.picture = CardPicture::sheets;
         card.says = say("most {0}", {number_in_words(line.need)});
+    } else if (line.about == about_settling) {
+        card.name = say("after settling");
+        card.picture = CardPicture::after_settling;
+        const bool all = line.have == line.need;
+        card.says = !line.met   ? say("not yet")
+                    : *line.met ? say("all")
+                    : all       ? say("falls")
+                                : say("{0} of {1}", {number_in_words(line.have), number_in_words(line.need)});
     }
     return card;
 }

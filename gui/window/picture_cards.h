@@ -24,6 +24,7 @@ enum class CardPicture {
     branches,
     on_a_branch,
     sheets,
+    after_settling,
     no_two_alike,
     kind,
     over_the_limit,

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "rules/challenge_lines.h"
 #include "rules/measure.h"
 #include "rules/told.h"
 
@@ -46,12 +47,18 @@ struct IsAbout {
     bool operator()(const KindShare& asks) const { return is_of_kind(session, piece, asks.kind); }
 };
 
+bool fails_after_settling(const Session& session, const PieceReport& piece) {
+    const Settled* settled = session.after_settling();
+    return settled && settled->report && find_piece(*settled->report, piece.number)->state != PieceState::counts;
+}
+
 bool is_about(const Session& session, const ChallengeLine& line, const PieceReport& piece) {
     if (piece.state != PieceState::counts) return false;
     if (const auto criterion = criterion_of(line))
         return std::visit(IsAbout{session, piece}, session.scene().challenge.criteria[*criterion].asks);
     if (const auto branch = branch_of(line))
         return piece.hangs_from && session.plan().tree.branches[piece.hangs_from->branch].name == *branch;
+    if (line.about == about_settling) return fails_after_settling(session, piece);
     return line.about == "pieces";
 }
 

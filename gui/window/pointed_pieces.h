@@ -8,7 +8,8 @@
 
 namespace boughwork {
 
-/// Of the line that is pointed at: those that count for it. Empty when none is.
+/// Of the line that is pointed at: those that count for it, or, of what gravity does, those that no longer
+/// count. Empty when none is.
 std::vector<PieceNumber> pointed_pieces(const Session& session);
 
 /// "criteria/3" -> 3; absent for a line about something else.

@@ -31,8 +31,19 @@ std::string fix_words(const Finding& finding, const Remedy& remedy) {
     return say("fix: {0}, {1}", {in_words(remedy.piece), remedy.says});
 }
 
+/// Of the chosen piece, or of all: how often they hold in shaky hands, and what would help.
+std::string chance_words(const Session& session) {
+    const TriedHands& tried = session.tried_hands();
+    if (!session.shows_chances() || !tried.report()) return "";
+    const ShakyPiece* piece = session.chosen_piece() ? tried.report(*session.chosen_piece()) : nullptr;
+    if (!piece) return tried.report()->says;
+    const MoreRoom* room = tried.room_for(piece->number);
+    return piece->says + (room ? " " + room->says : "");
+}
+
 std::string calm_words(const Session& session) {
     const Report& report = session.report();
+    if (const std::string chances = chance_words(session); !chances.empty()) return chances;
     if (session.plan().tree.branches.empty())
         return say("The tree has no branch yet. Press \"{0}\" below it.", {say(row_of(Action::add_branch).name)});
     if (session.plan().hung.empty()) return say("Nothing hangs yet. Drag a piece from the envelope to a branch.");

@@ -15,18 +15,19 @@ std::vector<Action> actions_for(const Session& session) {
     using enum Action;
     if (const auto piece = session.chosen_piece()) {
         if (find_hung(session.plan(), *piece))
-            return {next_span,  next_side,          mirror_image, take_down,  gather,        gather_row,
-                    spread_out, stop_at_neighbours, change_piece, copy_piece, mirrored_copy, throw_away};
+            return {next_span,          next_side, mirror_image, take_down,  gather,        gather_row, spread_out,
+                    stop_at_neighbours, chances,   change_piece, copy_piece, mirrored_copy, throw_away};
         return {next_span, change_piece, copy_piece, mirrored_copy, throw_away};
     }
     if (session.chosen_branch()) return {add_bend, remove_bend, remove_branch, add_branch};
-    return {add_branch};
+    return {add_branch, chances};
 }
 
 /// What is on looks it.
 Tone tone_of(const Session& session, Action action) {
     if (!row_of(action).possible(session)) return Tone::quiet;
     const bool on = (action == Action::stop_at_neighbours && session.stops_at_neighbours()) ||
+                    (action == Action::chances && session.shows_chances()) ||
                     (action == Action::gather && session.is_gathered(*session.chosen_piece()));
     return on ? Tone::strong : Tone::quiet;
 }

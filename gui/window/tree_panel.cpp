@@ -16,6 +16,18 @@ namespace {
 constexpr double finger_reach_px = 16;  // in the design's px; with a handle's own size about half of target_px
 constexpr double nearer_a_notch = 1.15;
 
+/// Calm: of pieces that nearly always hold it is said only while they are chosen.
+std::vector<PieceWord> chances_of(const Session& session) {
+    constexpr double nearly_always = 0.95;
+    std::vector<PieceWord> words;
+    const HandsReport* report = session.shows_chances() ? session.tried_hands().report() : nullptr;
+    if (!report) return words;
+    for (const ShakyPiece& piece : report->pieces)
+        if (piece.holds.share() < nearly_always || session.chosen_piece() == piece.number)
+            words.push_back({piece.number, holds_in_words(piece.holds)});
+    return words;
+}
+
 PictureOptions options_of(const Session& session, const Widgets& widgets) {
     PictureOptions options;
     options.scale = widgets.scale();
@@ -25,6 +37,7 @@ PictureOptions options_of(const Session& session, const Widgets& widgets) {
     options.chosen_trunk = session.trunk_chosen();
     if (widgets.keys_in_use()) options.with_keys = session.chosen_piece();
     if (const auto& held = session.held(); held && held->ghost) options.ghost = session.chosen_piece();
+    options.words = chances_of(session);
     options.highlighted = pointed_pieces(session);
     if (session.finding()) options.finding = session.finding_index();
     options.lens = session.lens();

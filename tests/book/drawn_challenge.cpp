@@ -157,6 +157,7 @@ Challenge drawn_challenge(Dice& dice) {
     c.score.by = dice.pick({ScoreBy::longest_side, ScoreBy::perimeter, ScoreBy::area});
     c.score.unit = dice.pick<std::optional<Unit>>({std::nullopt, Unit::mm, Unit::cm, Unit::in});
     for (int n = dice.below(4); n > 0; --n) c.score.bonuses.push_back(drawn_bonus(dice, c.criteria.size()));
+    c.holds_after_settling = dice.one_in(5);
     return c;
 }
 

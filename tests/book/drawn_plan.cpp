@@ -267,11 +267,13 @@ private:
 
     /// Now and then a limit is exactly what a piece has.
     void touch_limits() {
-        Limits& limits = scene_.challenge.limits;
+        Range<Length>& side = scene_.challenge.limits.side;
         const auto* triangle = std::get_if<Triangle>(&dice_.pick(scene_.pieces).shape);
         if (!triangle) return;
-        if (limits.side.least && dice_.one_in(3)) limits.side.least = triangle->sides[0];
-        if (limits.side.most && dice_.one_in(3)) limits.side.most = triangle->sides[1];
+        const Range<Length> before = side;
+        if (side.least && dice_.one_in(3)) side.least = triangle->sides[0];
+        if (side.most && dice_.one_in(3)) side.most = triangle->sides[1];
+        if (side.least && side.most && *side.most < *side.least) side = before;
     }
 
     Dice dice_;

@@ -8,7 +8,7 @@ namespace boughwork::book {
 namespace {
 
 Real mm(Length l) { return static_cast<Real>(l.half_um) / 2000; }
-Whole128 square(Length l) { return static_cast<Whole128>(l.half_um) * l.half_um; }
+Whole128 squared(Length l) { return static_cast<Whole128>(l.half_um) * l.half_um; }
 
 Real root_mm(Whole128 squared) { return std::sqrt(static_cast<Real>(squared)) / 2000; }
 
@@ -36,9 +36,9 @@ void find_wrong_sizes(Judgement& j) {
             longest = std::max(longest, squared_side(piece.shape, side));
         }
         // "By true length, the limit itself allowed": decided exactly. A finding for each limit missed.
-        if (limits.side.least && shortest < square(*limits.side.least))
+        if (limits.side.least && shortest < squared(*limits.side.least))
             misses_by(mm(*limits.side.least) - root_mm(shortest));
-        if (limits.side.most && longest > square(*limits.side.most))
+        if (limits.side.most && longest > squared(*limits.side.most))
             misses_by(root_mm(longest) - mm(*limits.side.most));
         const Real height = least_height(piece.corners);
         if (j.scales.at_most(height, j.scales.t))

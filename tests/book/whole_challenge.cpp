@@ -100,6 +100,9 @@ std::vector<ChallengeLine> challenge_lines(const Judgement& j, const Report& rep
         lines.push_back({.about = "criteria/" + std::to_string(i)});
         std::visit(Lines{j, report, lines.back()}, challenge.criteria[i].asks);
     }
+    // "after_settling" is judged apart, once the tree has been stood up.
+    if (challenge.holds_after_settling)
+        lines.push_back({.about = "after_settling", .need = static_cast<double>(counting.size())});
     return lines;
 }
 

@@ -52,3 +52,24 @@ TEST_CASE("picture --settled shows the plan as gravity leaves it") {
     CHECK(settled.find("<svg") != std::string::npos);
     CHECK(settled != content_of(folder.file("f.svg")));
 }
+
+TEST_CASE("check looks at gravity too where the challenge asks for it") {
+    const Folder folder;
+    Scene scene = fair_scene();
+    scene.challenge.holds_after_settling = true;
+    const auto line_of = [&](const char* name) {
+        const auto told = nlohmann::json::parse(run({"check", folder.with(name, scene), "--json"}).out);
+        return told.at("challenge").back();
+    };
+    const auto holds = line_of("holds.bough.json");
+    CHECK(holds.at("about") == "after_settling");
+    CHECK(holds.at("met") == true);
+    CHECK(holds.at("have") == holds.at("need"));
+
+    scene.plans.front().tree.base = {.width_mm = 10, .weight_g = 0};
+    scene.paper.grams_per_m2 = 2000;
+    CHECK(line_of("tips.bough.json").at("met") == false);
+    const Ran ran = run({"check", folder.file("tips.bough.json")});
+    CHECK(ran.exit_code == 1);
+    CHECK(contains(ran.out, "after settling"));
+}

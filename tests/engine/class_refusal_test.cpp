@@ -78,6 +78,7 @@ TEST_CASE("refused: settings for the class that are none") {
     check_refused("/challenge/shown", R"({"kinds": "never"})", "/challenge/shown/kinds", "not known");
     check_refused("/challenge/sealed", R"("yes")", "/challenge/sealed", "true or false");
     check_refused("/challenge/hand_lengths_score", "1", "/challenge/hand_lengths_score", "true or false");
+    check_refused("/challenge/holds_after_settling", "null", "/challenge/holds_after_settling", "true or false");
     check_refused("/numbers_given", "-1", "/numbers_given", "from 0 to 1000000");
 }
 

@@ -39,6 +39,7 @@ TEST_CASE("whatever is asked differently changes the fingerprint") {
     SECTION("a bonus") { after.score.bonuses.push_back({PerDepth{}, 3, ""}); }
     SECTION("who does the mathematics") { after.shown.kinds = Shows::after_an_answer; }
     SECTION("lengths measured by hand") { after.hand_lengths_score = true; }
+    SECTION("gravity") { after.holds_after_settling = true; }
     CHECK(fingerprint(after) != fingerprint(before));
 }
 

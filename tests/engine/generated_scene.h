@@ -181,6 +181,7 @@ inline Challenge SceneGenerator::challenge() {
     const auto shows = [&] { return static_cast<Shows>(whole(0, 2)); };
     made.shown = {shows(), shows(), shows(), shows(), shows(), unknown()};
     made.hand_lengths_score = chance(0.5);
+    made.holds_after_settling = chance(0.5);
     made.sealed = chance(0.2);
     made.unknown_fields = unknown();
     return made;

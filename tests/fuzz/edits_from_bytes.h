@@ -123,7 +123,7 @@ private:
 
     /// With one setting changed, sometimes to what cannot be.
     Challenge challenge(Challenge changed) {
-        switch (below(10)) {
+        switch (below(11)) {
             case 0: changed.tolerance_mm = number(); break;
             case 1: changed.step = {static_cast<std::int8_t>(byte()), byte(), static_cast<Unit>(below(3)), ""}; break;
             case 2: changed.right_within_deg = number(); break;
@@ -133,6 +133,7 @@ private:
             case 6: changed.criteria.push_back({KindShare{static_cast<Kind>(below(6)), number(), flag()}, ""}); break;
             case 7: changed.score.bonuses.push_back({IfMet{static_cast<std::int8_t>(byte())}, number(), ""}); break;
             case 8: changed.hand_lengths_score = flag(); break;
+            case 9: changed.holds_after_settling = flag(); break;
             default: changed.sealed = flag();
         }
         return changed;

@@ -54,6 +54,41 @@ TEST_CASE("a change of the challenge is judged at once, and is one step to take 
     CHECK(table.challenge() == little_fair());
 }
 
+TEST_CASE("a challenge that asks for gravity is answered a moment after each change, and not while a hand is at work") {
+    TeachersTable table;
+    const auto line = [&] { return table.session.report().challenge.back(); };
+    double now_s = 0;
+    const auto wait = [&] {
+        for (int i = 0; i < 1000 && table.session.waits_for_tick(); ++i) table.session.tick(now_s += 0.02);
+    };
+    Challenge asked = table.challenge();
+    asked.holds_after_settling = true;
+    table.wish(SetChallenge{asked});
+    REQUIRE(line().about == "after_settling");
+    CHECK_FALSE(line().met);
+    REQUIRE(table.session.waits_for_tick());
+    wait();
+    CHECK(line().met == true);
+    CHECK(line().have == 1);
+
+    table.grab(1, {80, 400});
+    table.hold_at({120, 400});
+    table.session.tick(now_s += 0.02);
+    CHECK_FALSE(line().met);
+    table.let_go();
+    wait();
+    CHECK(line().met == true);
+
+    table.wish(SetBase{{.width_mm = 1, .weight_g = 0}});
+    table.wish(SetPaper{{"card", 5000, ""}});
+    wait();
+    CHECK(line().met == false);
+    table.press(Action::undo);
+    table.press(Action::undo);
+    wait();
+    CHECK(line().met == true);
+}
+
 TEST_CASE("what cannot be meant is refused, and the old challenge stays in force") {
     TeachersTable table;
     Challenge asked = table.challenge();

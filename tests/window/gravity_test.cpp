@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The tree stood up: let go, held, looked at moment by moment, and what it is made of.
+#include "gui/window/pointed_pieces.h"
+#include "gui/window/referee_panel.h"
 #include "tests/window/whole_page.h"
 
 using namespace boughwork;
@@ -70,6 +72,32 @@ TEST_CASE("gravity goes on and back by moments, and from an earlier one the same
     CHECK(it.session().gravity().plan() == rest);
 }
 
+TEST_CASE("a challenge that asks for gravity is set by mouse, and its card says what has become of the pieces") {
+    DrivenWindow it;
+    it.open_example();
+    it.key(SDLK_4);
+    it.click("section hanging");
+    it.tab_to("after settling: settled");
+    it.key(SDLK_RETURN);
+    REQUIRE(it.session().scene().challenge.holds_after_settling);
+    it.save_picture("after_settling_asked");
+    it.key(SDLK_1);
+    const auto line = [&] { return it.session().report().challenge.back(); };
+    for (int i = 0; i < 200 && it.session().waits_for_tick(); ++i) it.wait(0.02);
+    CHECK(line().met == true);
+    // As in scenes/rolled_paper: so thin a roll lets its pieces down to the ground.
+    it.wish(
+        SetMaterial{"b3", {.name = "thin roll", .modulus_gpa = 1.1, .density_kg_m3 = 500, .section = Tube{2, 1.6}}});
+    it.wish(SetPaper{{"110 lb index", 198.875, ""}});
+    for (int i = 0; i < 200 && it.session().waits_for_tick(); ++i) it.wait(0.02);
+    CHECK(line().met == false);
+    REQUIRE(line().have < line().need);
+    it.click("card after_settling");
+    CHECK(referee_words(it.session()).find("after settling") != std::string::npos);
+    CHECK(pointed_pieces(it.session()).size() == static_cast<std::size_t>(line().need - line().have));
+    it.save_picture("after_settling_card");
+}
+
 TEST_CASE("another material bends otherwise, is a step that can be undone, and begins anew") {
     DrivenWindow it;
     it.open_example();
@@ -111,6 +139,42 @@ TEST_CASE("shaky hands are tried while the page is looked at, and anew with othe
     CHECK(it.session().tried_hands().report()->all_hold.times < steady.all_hold.times);
     it.key(SDLK_1);
     CHECK_FALSE(it.session().gravity().runs());
+}
+
+TEST_CASE("chances stand beside the pieces of the tree, and follow a piece that is dragged") {
+    DrivenWindow it;
+    it.open_example();
+    it.wish(SetHands{{.cut_mm = 1, .place_mm = 6, .turn_deg = 2}});
+    const auto wait = [&] {
+        for (int i = 0; i < 3000 && it.session().waits_for_tick(); ++i) it.wait(0.02);
+        REQUIRE_FALSE(it.session().waits_for_tick());
+    };
+    it.click("chances");
+    REQUIRE(it.session().shows_chances());
+    wait();
+    const TriedHands& tried = it.session().tried_hands();
+    REQUIRE(tried.report());
+    CHECK(tried.report()->builds == 2000);
+    CHECK(referee_words(it.session()) == tried.report()->says);
+    it.save_picture("chances");
+
+    // Piece 7 to where it sticks out over the end half of the time: worked out anew while it is held.
+    const Pose before = find_hung(it.session().plan(), {7})->pose;
+    const Vec2 from = it.middle_of(7);
+    it.press(from);
+    it.drag_on(from + Vec2{30, 0});
+    it.wait(0.02);
+    REQUIRE(it.session().held());
+    REQUIRE(tried.report());
+    CHECK(tried.report()->builds < 2000);
+    CHECK(tried.report(PieceNumber{7}));
+    it.save_picture("chances_while_dragged");
+    it.release();
+    wait();
+    CHECK(find_hung(it.session().plan(), {7})->pose != before);
+    it.save_picture("chances_after");
+    it.key(SDLK_w, KMOD_LSHIFT);
+    CHECK_FALSE(it.session().shows_chances());
 }
 
 TEST_CASE("at every size, in both languages, the page of gravity is whole") {
