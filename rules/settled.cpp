@@ -38,6 +38,8 @@ struct StoodTree::Parts {
     std::optional<Report> judged(const Plan& moved) const;
     /// What is wrong with the moved plan and was not on the flat, each with its reason.
     std::vector<Finding> become_wrong(const Report& report, const std::vector<SettledBranch>& branches) const;
+    /// What to move when it tips.
+    std::optional<Counterweight> to_move(const Tipping& t) const;
     std::string tipping_in_words(const Tipping& t) const;
 
     Scene scene;
@@ -145,13 +147,30 @@ std::string StoodTree::Parts::tipping_in_words(const Tipping& t) const {
         return say(t.to_the_right ? phrase("The tree stands: its weight could move {0} to the right before it tips.")
                                   : phrase("The tree stands: its weight could move {0} to the left before it tips."),
                    {margin});
-    return say(
-        t.to_the_right
-            ? phrase("The tree tips to the right: its weight is {0} past the edge of its base. {1} g more in the "
-                     "base would hold it, or less weight on the right.")
-            : phrase("The tree tips to the left: its weight is {0} past the edge of its base. {1} g more in the "
-                     "base would hold it, or less weight on the left."),
-        {margin, number_in_words(std::ceil(t.needed_g))});
+    std::string says =
+        say(t.to_the_right
+                ? phrase("The tree tips to the right: its weight is {0} past the edge of its base. {1} g more in the "
+                         "base would hold it, or less weight on the right.")
+                : phrase("The tree tips to the left: its weight is {0} past the edge of its base. {1} g more in the "
+                         "base would hold it, or less weight on the left."),
+            {margin, number_in_words(std::ceil(t.needed_g))});
+    if (const auto move = to_move(t))
+        says += " " + say(t.to_the_right ? phrase("So would piece {0}, moved {1} to the left.")
+                                         : phrase("So would piece {0}, moved {1} to the right."),
+                          {std::to_string(move->piece.value),
+                           length_in_words(move->by_mm, scene.challenge.units, Rounding::up)});
+    return says;
+}
+
+std::optional<Counterweight> StoodTree::Parts::to_move(const Tipping& t) const {
+    double left_mm = plan.tree.trunk.x_mm;
+    double right_mm = left_mm;
+    for (const Branch& branch : plan.tree.branches)
+        for (const Vec2 point : branch.path_mm) {
+            left_mm = std::min(left_mm, point.x);
+            right_mm = std::max(right_mm, point.x);
+        }
+    return counterweight(t, loads(flat, stood, settling.now()), left_mm, right_mm);
 }
 
 StoodTree::StoodTree(const Scene& scene, const Plan& plan) : parts_(std::make_unique<Parts>(scene, plan)) {}

@@ -113,4 +113,23 @@ std::vector<WeightAt> weights(const Plan& plan, const StoodUp& stood, const Tree
     return all;
 }
 
+std::vector<Load> loads(const Arrangement& a, const StoodUp& stood, const TreePlaces& now) {
+    // What holds a sheet stands before it in the list, so each chain is gathered from its end.
+    const std::vector<Sheet>& sheets = stood.standing.sheets;
+    std::vector<double> weight_n(sheets.size());
+    std::vector<double> moment_n_mm(sheets.size());
+    std::vector<Load> loads;
+    for (std::size_t s = sheets.size(); s-- > 0;) {
+        weight_n[s] += sheets[s].weight_n;
+        moment_n_mm[s] += sheets[s].weight_n * now.sheets[s].of(centroid(sheets[s].outline)).x;
+        if (const auto holder = sheets[s].sheet) {
+            weight_n[*holder] += weight_n[s];
+            moment_n_mm[*holder] += moment_n_mm[s];
+        } else if (sheets[s].rod) {
+            loads.push_back({a.number(stood.pieces[s]), weight_n[s], moment_n_mm[s] / weight_n[s]});
+        }
+    }
+    return loads;
+}
+
 }  // namespace boughwork

@@ -10,6 +10,7 @@
 #include "engine/settle/standing_tree.h"
 #include "engine/settle/tipping.h"
 #include "rules/arrangement.h"
+#include "rules/counterweight.h"
 #include "rules/holding.h"
 
 namespace boughwork {
@@ -36,5 +37,8 @@ Plan moved_plan(const Plan& plan, const Arrangement& a, const StoodUp& stood, co
 
 /// Everything that has a weight, where it is now.
 std::vector<WeightAt> weights(const Plan& plan, const StoodUp& stood, const TreePlaces& now);
+
+/// The pieces that hang from branches, each with its chain, where they are now.
+std::vector<Load> loads(const Arrangement& a, const StoodUp& stood, const TreePlaces& now);
 
 }  // namespace boughwork

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 // A tree that is stood up, before gravity has done anything: rods that bend, and paper that is held or not. Values;
-// who holds what was decided elsewhere (rules/held.h).
+// who holds what was decided elsewhere (rules/holding.h).
 
 #include <cstddef>
 #include <optional>

@@ -89,6 +89,8 @@ Chapter spanish_gravity() {
          "El árbol se tiene en pie: su peso podría correrse {0} a la derecha antes de volcar."},
         {"The tree stands: its weight could move {0} to the left before it tips.",
          "El árbol se tiene en pie: su peso podría correrse {0} a la izquierda antes de volcar."},
+        {"So would piece {0}, moved {1} to the left.", "También bastaría mover la pieza {0} {1} a la izquierda."},
+        {"So would piece {0}, moved {1} to the right.", "También bastaría mover la pieza {0} {1} a la derecha."},
         {"The tree tips to the right: its weight is {0} past the edge of its base. {1} g more in the base would hold "
          "it, "
          "or less weight on the right.",

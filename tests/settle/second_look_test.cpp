@@ -3,7 +3,10 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "engine/settle/gravity.h"
+#include "rules/counterweight.h"
 #include "rules/settled.h"
+#include "rules/wording.h"
 #include "tests/rules/scene_builder.h"
 
 namespace boughwork::testing {
@@ -104,12 +107,50 @@ TEST_CASE("A lopsided tree tips on a small light base, and more weight in the ba
     CHECK(tips.tipping.to_the_edge_mm < 0);
     CHECK(tips.tipping.to_the_right);
     CHECK(contains(tips.tipping_says, "tips to the right"));
+    CHECK(contains(tips.tipping_says, "So would piece 1, moved"));
     CHECK_FALSE(tips.holds());
     plan.tree().base.weight_g += std::ceil(tips.tipping.needed_g);
     const Settled stands = settled(plan);
     CHECK(stands.tipping.to_the_edge_mm >= 0);
     CHECK(contains(stands.tipping_says, "The tree stands"));
     CHECK(stands.holds());
+}
+
+TEST_CASE("What to move is told when a tree tips, and moved by so much it stands") {
+    SceneBuilder plan = heavy(straw_tree(400));
+    plan.tree().branches[0].path_mm = {{-420, 400}, {420, 400}};
+    plan.tree().branches[0].material.modulus_gpa.reset();  // stiff, so that nothing sags otherwise
+    // The chain of 1 and 2 is heavier than 3.
+    plan.challenge().depth_limit = 2;
+    plan.hang(triangle(1, 80, 60, 60), {.at_mm = {300, 396}})
+        .hang(triangle(3, 60, 50, 50), {.at_mm = {200, 396}})
+        .hang_from(1, 2, triangle(2, 50, 50, 50), {.side = 1});
+    REQUIRE(find_piece(plan.check(), {2})->depth == 2);
+    plan.tree().base = {.width_mm = 60, .weight_g = 10};
+    const Settled tips = settled(plan);
+    REQUIRE(tips.tipping.to_the_edge_mm < 0);
+    REQUIRE(contains(tips.tipping_says, "So would piece 1, moved "));
+    // By moments: the weight over the edge, times how far it is past it, over the weight that is moved.
+    // By Heron 1788.85 and 1082.53 mm2, of 2000 g/m2.
+    const double moved_g = 2000e-6 * (1788.854 + 1082.532);
+    const double by_mm = grams(tips.tipping.weight_n) * -tips.tipping.to_the_edge_mm / moved_g;
+    CHECK(contains(tips.tipping_says, length_in_words(by_mm, plan.challenge().units, Rounding::up)));
+    for (Hung& hung : plan.scene.plans[0].hung)
+        if (hung.piece.value != 3) hung.pose.at_mm.x -= by_mm + 0.1;
+    CHECK(settled(plan).tipping.to_the_edge_mm >= 0);
+    CHECK(settled(plan).tipping.to_the_edge_mm < 1);
+}
+
+TEST_CASE("Of several pieces the one is named that has the shortest way, and none without room for it") {
+    const Tipping t{.weight_n = 1, .to_the_edge_mm = -20, .to_the_right = true};  // 20 N mm too many
+    const Load near{{1}, 0.1, 50};
+    const Load light{{2}, 0.05, 300};
+    const Load heavy{{3}, 0.1, 250};
+    CHECK(counterweight(t, {near, light, heavy}, -300, 300)->piece == PieceNumber{1});
+    CHECK(counterweight(t, {light, heavy}, -300, 300)->by_mm == Approx(200));
+    CHECK(counterweight(t, {light, heavy}, 60, 300) == std::nullopt);  // 400 and 200 mm, of 240 and 190
+    CHECK(counterweight({.weight_n = 1, .to_the_edge_mm = -20}, {light}, -300, 300) == std::nullopt);
+    CHECK(counterweight({.weight_n = 1, .to_the_edge_mm = 20}, {heavy}, -300, 300) == std::nullopt);
 }
 
 TEST_CASE("Too much for a stick: it is told how far from breaking, and that it breaks") {
