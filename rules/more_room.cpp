@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 #include "engine/geometry/posing.h"
 #include "engine/words/say.h"
@@ -25,52 +26,74 @@ RoomSearch::RoomSearch(const Scene& scene, const Plan& plan, PieceNumber piece, 
     : scene_(&scene), plan_(&plan), piece_(piece), builds_(builds) {
     const Report report = check(scene, plan);
     const PieceReport* hanging = find_piece(report, piece);
-    done_ = !hanging || !hanging->hangs_from;
-    if (done_) return;
+    if (!hanging || !hanging->hangs_from) return;
     chain_ = chain_below(report, piece);
     along_ = direction(paper_side(find_piece(scene, piece)->shape, find_hung(plan, piece)->pose, hanging->side));
+    begin(Phase::as_planned, plan, std::min(builds, builds_to_choose_by));
+}
+
+void RoomSearch::begin(Phase phase, const Plan& plan, int builds) {
+    phase_ = phase;
+    trying_.emplace(*scene_, plan);
+    wanted_ = builds;
 }
 
 void RoomSearch::step() {
-    if (done_) return;
-    if (!before_) {
-        before_ = built(*plan_, std::min(builds_, builds_to_choose_by));
-        least_ = before_->fails(piece_);
-        done_ = in_one_of_ten(least_);
-        return;
+    if (is_done()) return;
+    trying_->build(1);
+    if (trying_->builds() < wanted_) return;
+    ShakyHands hands = std::move(*trying_);
+    trying_.reset();
+    take(std::move(hands));
+}
+
+void RoomSearch::take(ShakyHands hands) {
+    const Chance fails = hands.fails(piece_);
+    switch (phase_) {
+        case Phase::as_planned:
+            least_ = fails;
+            before_ = std::move(hands);
+            if (!in_one_of_ten(fails)) begin_next_move();
+            break;
+        case Phase::moves:
+            if (fails.times < least_.times && spares_the_others(hands)) {
+                least_ = fails;
+                best_mm_ = move_mm();
+            }
+            ++tried_;
+            begin_next_move();
+            break;
+        case Phase::as_planned_by_all:
+            before_ = std::move(hands);
+            begin(Phase::best_by_all, moved(*best_mm_), builds_);
+            break;
+        case Phase::best_by_all: conclude(hands); break;
     }
-    const bool both_sides_tried = next_ % 2 == 0;
-    if (next_ == 2 * std::size(moves_tried_mm) || (both_sides_tried && in_one_of_ten(least_)))
-        make_sure();
-    else
-        try_next_move();
 }
 
-void RoomSearch::try_next_move() {
-    const double size_mm = moves_tried_mm[next_ / 2];
-    const Vec2 move_mm = (next_ % 2 == 0 ? size_mm : -size_mm) * along_;
-    ++next_;
-    const ShakyHands after = built(moved(move_mm), before_->builds());
-    const Chance fails = after.fails(piece_);
-    if (fails.times >= least_.times || !spares_the_others(*before_, after)) return;
-    least_ = fails;
-    best_mm_ = move_mm;
+/// The smallest first, each to both sides; when one is enough, or none is left, the best is tried by all the builds, so
+/// that what is said is true of them.
+void RoomSearch::begin_next_move() {
+    const bool enough = tried_ % 2 == 0 && in_one_of_ten(least_);
+    if (!enough && tried_ < 2 * std::size(moves_tried_mm))
+        begin(Phase::moves, moved(move_mm()), before_->builds());
+    else if (best_mm_)
+        begin(Phase::as_planned_by_all, *plan_, builds_);
 }
 
-/// By all the builds, so that what is said is true of them.
-void RoomSearch::make_sure() {
-    done_ = true;
-    if (!best_mm_) return;
-    const ShakyHands before = built(*plan_, builds_);
-    const ShakyHands after = built(moved(*best_mm_), builds_);
+Vec2 RoomSearch::move_mm() const {
+    const double size_mm = moves_tried_mm[tried_ / 2];
+    return (tried_ % 2 == 0 ? size_mm : -size_mm) * along_;
+}
+
+void RoomSearch::conclude(const ShakyHands& after) {
     MoreRoom room{.piece = piece_,
                   .move_mm = *best_mm_,
                   .chain = chain_,
-                  .fails_now = before.fails(piece_),
+                  .fails_now = before_->fails(piece_),
                   .fails_then = after.fails(piece_),
                   .says = {}};
-    if (in_one_of_ten(room.fails_now) || !half_as_often(room.fails_then, room.fails_now) ||
-        !spares_the_others(before, after))
+    if (in_one_of_ten(room.fails_now) || !half_as_often(room.fails_then, room.fails_now) || !spares_the_others(after))
         return;
     const std::string move = move_in_words(*best_mm_, scene_->challenge.units);
     room.says = room.fails_then.times == 0
@@ -83,16 +106,10 @@ Plan RoomSearch::moved(Vec2 move_mm) const {
     return with_pose(*plan_, piece_, shifted(find_hung(*plan_, piece_)->pose, move_mm), chain_);
 }
 
-ShakyHands RoomSearch::built(const Plan& plan, int builds) const {
-    ShakyHands hands(*scene_, plan);
-    hands.build(builds);
-    return hands;
-}
-
-bool RoomSearch::spares_the_others(const ShakyHands& before, const ShakyHands& after) const {
+bool RoomSearch::spares_the_others(const ShakyHands& after) const {
     constexpr int twentieth = 20;
     return std::all_of(plan_->hung.begin(), plan_->hung.end(), [&](const Hung& hung) {
-        return after.fails(hung.piece).times <= before.fails(hung.piece).times + before.builds() / twentieth;
+        return after.fails(hung.piece).times <= before_->fails(hung.piece).times + before_->builds() / twentieth;
     });
 }
 

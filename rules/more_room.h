@@ -29,18 +29,21 @@ public:
     /// Scene and plan stay where they are while it searches.
     RoomSearch(const Scene& scene, const Plan& plan, PieceNumber piece, int builds);
 
-    /// Tries one move, by at most 200 builds, or, at the end, makes sure of the best by all of them.
+    /// One build more.
     void step();
-    bool is_done() const { return done_; }
+    bool is_done() const { return !trying_; }
     /// Absent while it searches, and when none was found.
     const std::optional<MoreRoom>& found() const { return found_; }
 
 private:
+    enum class Phase { as_planned, moves, as_planned_by_all, best_by_all };
     Plan moved(Vec2 move_mm) const;
-    ShakyHands built(const Plan& plan, int builds) const;
-    bool spares_the_others(const ShakyHands& before, const ShakyHands& after) const;
-    void try_next_move();
-    void make_sure();
+    Vec2 move_mm() const;
+    void begin(Phase phase, const Plan& plan, int builds);
+    void begin_next_move();
+    void take(ShakyHands hands);
+    bool spares_the_others(const ShakyHands& after) const;
+    void conclude(const ShakyHands& after);
 
     const Scene* scene_;
     const Plan* plan_;
@@ -48,11 +51,14 @@ private:
     int builds_;
     std::vector<PieceNumber> chain_;
     Vec2 along_;  ///< The way along what it hangs from.
-    std::optional<ShakyHands> before_;
+
+    Phase phase_ = Phase::as_planned;
+    std::optional<ShakyHands> trying_;  ///< Absent once it is done.
+    int wanted_ = 0;                    ///< Builds of that.
+    std::size_t tried_ = 0;             ///< Of the moves, each to both sides.
+    std::optional<ShakyHands> before_;  ///< As planned.
     Chance least_;
     std::optional<Vec2> best_mm_;
-    std::size_t next_ = 0;  ///< Of the moves, each to both sides.
-    bool done_ = false;
     std::optional<MoreRoom> found_;
 };
 

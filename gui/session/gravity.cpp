@@ -40,6 +40,7 @@ void Gravity::run() {
         const int steps = static_cast<int>(*seen_) * steps_a_moment;
         begin_anew();
         go_on(steps);
+        show_now();
     }
     runs_ = can_go_on();
     owed_s_ = 0;
@@ -51,10 +52,14 @@ void Gravity::go_on(int steps) {
         tree_->step();
         if (tree_->steps() % steps_a_moment == 0) moments_.push_back(tree_->plan());
     }
-    plan_ = tree_->plan();
     if (tree_->state() == Settling::State::moving) return;
     runs_ = false;
     settled_ = tree_->look();
+}
+
+void Gravity::show_now() {
+    seen_.reset();
+    plan_ = tree_->plan();
 }
 
 void Gravity::show_moment(std::size_t moment) {
@@ -65,10 +70,9 @@ void Gravity::show_moment(std::size_t moment) {
 
 void Gravity::step() {
     runs_ = false;
-    if (!seen_) return go_on(steps_a_moment - tree_->steps() % steps_a_moment);
-    if (*seen_ + 1 < moments_.size()) return show_moment(*seen_ + 1);
-    seen_.reset();
-    plan_ = tree_->plan();
+    if (seen_ && *seen_ + 1 < moments_.size()) return show_moment(*seen_ + 1);
+    if (!seen_) go_on(steps_a_moment - tree_->steps() % steps_a_moment);
+    show_now();
 }
 
 void Gravity::back() {
@@ -95,6 +99,7 @@ bool Gravity::tick(double now_s) {
             break;
         }
     }
+    show_now();
     return true;
 }
 

@@ -42,6 +42,7 @@ public:
 
 private:
     void go_on(int steps);
+    void show_now();
     void begin_anew();
     void show_moment(std::size_t moment);
 

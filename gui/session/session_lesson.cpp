@@ -23,7 +23,7 @@ bool Session::tick(double now_s) {
     const bool moved = gravity_.tick(now_s);
     const bool settled = !held_ && after_settling_.tick();  // a drag stays smooth
     if (settled) verdict_.take(*after_settling_.settled());
-    const bool tried = tries_hands() && tried_hands_.tick();
+    const bool tried = tries_hands() && !gravity_.runs() && tried_hands_.tick();  // one after the other
     if (!held_ && lesson().spent_s >= scene().lesson.spent_s + kept_every_s) keep_time();
     went_well(document_.tick(now_s, scene()));
     return moved || settled || tried || time_left_words(lesson()) != before || problem_.has_value() != problem_before;

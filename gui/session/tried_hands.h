@@ -34,7 +34,7 @@ private:
     void help_the_next();
 
     static constexpr int most_builds = 2000;
-    /// More would hold up the window: a try takes hundreds of builds.
+    /// With more, help would be long in coming: a search takes thousands of builds.
     static constexpr std::size_t most_helped_pieces = 100;
 
     PlanApart seen_;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// How long the window takes for its first picture, for a frame while a piece is dragged, and for a frame of the data
-// table, at 20, 100 and 300 hung pieces. Without a display and without a graphics card, which is the slowest that a
-// school has. Run it on a quiet machine:
+// How long the window takes for its first picture, for a frame while a piece is dragged, for a frame of the data table,
+// and for one while gravity is at work, at 20, 100 and 300 hung pieces. Without a display and without a graphics card,
+// which is the slowest that a school has. Run it on a quiet machine:
 //
 //   SDL_VIDEODRIVER=offscreen LIBGL_ALWAYS_SOFTWARE=1 build/tests/bench/boughwork_window_bench
 //
@@ -90,13 +90,30 @@ Times time_of_table(Opened& it) {
     return measured(least_time_s, least_frames, [&](std::size_t) { it.draw({}); });
 }
 
+/// While gravity is at work, which a tick before each frame goes on with.
+Times time_of_gravity(Opened& it) {
+    Session& session = it.window->session();
+    session.perform(Press{Action::gravity_page});
+    session.perform(Press{Action::run_gravity});
+    return measured(least_time_s, least_frames, [&](std::size_t) {
+        if (!session.gravity().runs()) {
+            session.perform(Press{Action::gravity_start});
+            session.perform(Press{Action::run_gravity});
+        }
+        session.tick(it.now_s);
+        it.draw({});
+    });
+}
+
 void measure(int pieces) {
     Opened it(pieces);
     const Times empty_hand = measured(least_time_s, least_frames, [&](std::size_t) { it.draw({}); });
     const Times dragged = time_of_dragged_frame(it);
     const Times table = time_of_table(it);
-    std::printf("%6d  %13.0f  %8.1f  %8.1f  %9.1f  %8.1f\n", pieces, it.first_picture_s * 1e3,
-                empty_hand.median_s * 1e3, dragged.median_s * 1e3, dragged.nine_of_ten_s * 1e3, table.median_s * 1e3);
+    const Times gravity = time_of_gravity(it);
+    std::printf("%6d  %13.0f  %8.1f  %8.1f  %9.1f  %8.1f  %8.1f  %9.1f\n", pieces, it.first_picture_s * 1e3,
+                empty_hand.median_s * 1e3, dragged.median_s * 1e3, dragged.nine_of_ten_s * 1e3, table.median_s * 1e3,
+                gravity.median_s * 1e3, gravity.nine_of_ten_s * 1e3);
     std::fflush(stdout);
 }
 
@@ -108,6 +125,6 @@ int main() {
     std::puts("Built for finding mistakes, not for speed: these times are too long.");
 #endif
     std::puts("                               frames, ms:");
-    std::puts("pieces  first picture     tree   dragged  (9 of 10)     table");
+    std::puts("pieces  first picture     tree   dragged  (9 of 10)     table   gravity  (9 of 10)");
     for (const int pieces : {20, 100, 300}) boughwork::measure(pieces);
 }
