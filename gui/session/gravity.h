@@ -28,6 +28,11 @@ public:
     /// Lets the time go on; true when something else is to be seen.
     bool tick(double now_s);
 
+    /// In another language.
+    void say_again() {
+        if (settled_) settled_ = tree_->look();
+    }
+
     bool runs() const { return runs_; }
     GravitySpeed speed() const { return speed_; }
     bool can_go_on() const;

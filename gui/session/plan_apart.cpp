@@ -4,7 +4,7 @@
 namespace boughwork {
 
 bool PlanApart::take(const Scene& scene, const Plan& plan) {
-    if (!scene_.plans.empty() && scene_.plans.front() == plan && scene_.challenge == scene.challenge &&
+    if (is_there() && scene_.plans.front() == plan && scene_.challenge == scene.challenge &&
         scene_.pieces == scene.pieces && scene_.paper == scene.paper && scene_.hands == scene.hands)
         return false;
     scene_.challenge = scene.challenge;

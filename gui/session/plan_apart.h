@@ -17,6 +17,7 @@ public:
     /// Takes that plan with all that its verdict, its weight and its building depend on. False when it had it already.
     bool take(const Scene& scene, const Plan& plan);
 
+    bool is_there() const { return !scene_.plans.empty(); }
     const Scene& scene() const { return scene_; }
     /// take() comes first.
     const Plan& plan() const { return scene_.plans.front(); }

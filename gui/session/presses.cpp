@@ -198,6 +198,8 @@ void Session::speak_other_language() {
     speak(spoken() == Language::english ? Language::spanish : Language::english);
     keep_language(files_, kept_in_);
     look_again();  // the report's sentences are made where the plan is judged
+    gravity_.say_again();
+    tried_hands_.begin_anew();
 }
 
 void Session::resize_letters(int by_quarters) {

@@ -125,6 +125,11 @@ public:
     const Gravity& gravity() const { return gravity_; }
     /// What shaky hands make of it; meant for that page and for shows_chances().
     const TriedHands& tried_hands() const { return tried_hands_; }
+    /// What would make the piece hold more often, when it has been found and the challenge lets fixes be told.
+    const MoreRoom* room_for(PieceNumber piece) const {
+        const bool told = scene().challenge.shown.fixes == Shows::always || scene().lesson.over;
+        return told ? tried_hands_.room_for(piece) : nullptr;
+    }
     // The data table.
     const TableOrder& table_order() const { return table_order_; }
     /// What Dialog::answer asks.

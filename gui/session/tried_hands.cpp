@@ -7,13 +7,16 @@
 namespace boughwork {
 
 void TriedHands::look_at(const Scene& scene, const Plan& plan) {
-    if (!seen_.take(scene, plan)) return;
+    if (seen_.take(scene, plan)) begin_anew();
+}
+
+void TriedHands::begin_anew() {
     report_.reset();
     hands_.reset();
     to_help_.clear();
     search_.reset();
     rooms_.clear();
-    if (plan.hung.size() <= most_tried_pieces) hands_.emplace(seen_.scene(), seen_.plan());
+    if (seen_.is_there() && seen_.plan().hung.size() <= most_tried_pieces) hands_.emplace(seen_.scene(), seen_.plan());
 }
 
 bool TriedHands::tick() {

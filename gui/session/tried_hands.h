@@ -20,6 +20,8 @@ public:
     /// Begins anew when the plan, or how hands err, is another than before. A plan with more than
     /// most_tried_pieces hung is not tried.
     void look_at(const Scene& scene, const Plan& plan);
+    /// Of the plan that was looked at; in another language, too.
+    void begin_anew();
     /// A few builds more; true when there is something new.
     bool tick();
     bool is_done() const { return !hands_ || (hands_->builds() >= most_builds && to_help_.empty()); }

@@ -115,7 +115,7 @@ std::vector<Said> said_of_hands(const Session& session) {
             words += " " + say("({0} per cent hold, give or take {1})",
                                {number_in_words(100 * piece.holds.share()),
                                 number_in_words(100 * piece.holds.standard_error())});
-        if (const MoreRoom* room = session.tried_hands().room_for(piece.number)) words += " " + room->says;
+        if (const MoreRoom* room = session.room_for(piece.number)) words += " " + room->says;
         all.push_back({words});
     }
     for (const ShakyLine& line : report->challenge)

@@ -37,7 +37,7 @@ std::string chance_words(const Session& session) {
     if (!session.shows_chances() || !tried.report()) return "";
     const ShakyPiece* piece = session.chosen_piece() ? tried.report(*session.chosen_piece()) : nullptr;
     if (!piece) return tried.report()->says;
-    const MoreRoom* room = tried.room_for(piece->number);
+    const MoreRoom* room = session.room_for(piece->number);
     return piece->says + (room ? " " + room->says : "");
 }
 
