@@ -64,10 +64,11 @@ fuzz() {
     done
 }
 
-# As a user has it.
+# As a user has it, and the benchmarks, which no other build looks at.
 plain() {
+    install_missing "${versus_packages[@]}"
     use_folder long-plain
-    configure -DBUILD_TESTING=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_TEST_SECONDS=3600
+    configure -DBUILD_TESTING=ON -DBOUGHWORK_VERSUS=ON -DBOUGHWORK_WERROR=ON -DBOUGHWORK_TEST_SECONDS=3600
     build all boughwork_large_file tests/bench/all
 }
 

@@ -75,7 +75,7 @@ Expected expected_of(const Outlines& outlines, std::size_t i) {
     return all;
 }
 
-bool right(const Answers& answers, const Expected& expected) {
+bool right(const PairCounts& answers, const Expected& expected) {
     const bool tells_near = answers.near > 0;
     return differ_by_at_most(answers.touching, expected.answers.touching, expected.close_calls) &&
            differ_by_at_most(answers.overlapping, expected.answers.overlapping, expected.close_calls) &&

@@ -8,7 +8,7 @@
 namespace boughwork {
 
 struct Expected {
-    Answers answers;
+    PairCounts answers;
     std::size_t close_calls = 0;       ///< Pairs that may pass for one kind or the next.
     std::size_t near_close_calls = 0;  ///< Pairs that may pass for near or not.
 
@@ -21,6 +21,6 @@ Expected expected(const Outlines& outlines);
 Expected expected_of(const Outlines& outlines, std::size_t i);
 
 /// `near` is not asked for of a contender that does not tell.
-bool right(const Answers& answers, const Expected& expected);
+bool right(const PairCounts& answers, const Expected& expected);
 
 }  // namespace boughwork

@@ -36,10 +36,10 @@ public:
         for (const Polygon& outline : outlines) shapes_.push_back(shape_of(outline));
     }
 
-    Answers contact_stage() override {
+    PairCounts contact_stage() override {
         const std::vector<Entry> all = entries();
         const Tree tree(all);  // from a range: packed
-        Answers answers;
+        PairCounts answers;
         for (const Entry& entry : all) answers += answers_of(tree, entry, outlines_, entry.second + 1);
         return answers;
     }
@@ -50,7 +50,7 @@ public:
         moving_entries_ = entries();
         moving_.emplace(moving_entries_);
     }
-    Answers move(std::size_t i, const Polygon& outline) override {
+    PairCounts move(std::size_t i, const Polygon& outline) override {
         moving_->remove(moving_entries_[i]);
         moving_outlines_[i] = outline;
         shapes_[i] = shape_of(outline);
@@ -69,8 +69,8 @@ private:
     }
 
     /// For all pieces from `least` on that are near the one of `entry`.
-    Answers answers_of(const Tree& tree, const Entry& entry, const Outlines& outlines, std::uint32_t least) const {
-        Answers answers;
+    PairCounts answers_of(const Tree& tree, const Entry& entry, const Outlines& outlines, std::uint32_t least) const {
+        PairCounts answers;
         const auto ask = [&](const Entry& other) {
             if (other.second < least || other.second == entry.second) return;
             ++answers.near;
@@ -82,7 +82,7 @@ private:
         return answers;
     }
 
-    void classify(std::uint32_t i, std::uint32_t k, const Outlines& outlines, Answers& answers) const {
+    void classify(std::uint32_t i, std::uint32_t k, const Outlines& outlines, PairCounts& answers) const {
         const double distance = bg::distance(shapes_[i], shapes_[k]);
         if (distance > versus_tolerance_mm) return;
         if (distance == 0 && overlap(shapes_[i], shapes_[k]) &&

@@ -33,7 +33,7 @@ float most_outside(const b2PolygonShape& a, const b2PolygonShape& b) {
     return most;
 }
 
-void classify(const b2PolygonShape& a, const b2PolygonShape& b, Answers& answers) {
+void classify(const b2PolygonShape& a, const b2PolygonShape& b, PairCounts& answers) {
     b2DistanceInput input;
     input.proxyA.Set(&a, 0);
     input.proxyB.Set(&b, 0);
@@ -68,7 +68,7 @@ public:
     }
 
     /// For all pieces from `least` on that are near piece `i`.
-    Answers answers_of(std::size_t i, std::size_t least) const {
+    PairCounts answers_of(std::size_t i, std::size_t least) const {
         Near near{*this, i, least, {}};
         near.around.lowerBound = boxes_[i].lowerBound - b2Vec2(tolerance, tolerance);
         near.around.upperBound = boxes_[i].upperBound + b2Vec2(tolerance, tolerance);
@@ -82,7 +82,7 @@ private:
         std::size_t piece;
         std::size_t least;
         b2AABB around;
-        Answers answers = {};
+        PairCounts answers = {};
 
         bool QueryCallback(int32 proxy) {
             const auto other = reinterpret_cast<std::size_t>(index.tree_.GetUserData(proxy));
@@ -115,16 +115,16 @@ public:
         for (const Polygon& outline : outlines) outlines_.push_back(corners_of(outline));
     }
 
-    Answers contact_stage() override {
+    PairCounts contact_stage() override {
         const Index index(outlines_);
-        Answers answers;
+        PairCounts answers;
         for (std::size_t i = 0; i < outlines_.size(); ++i) answers += index.answers_of(i, i + 1);
         return answers;
     }
 
     bool can_move() const override { return true; }
     void ready_to_move() override { moving_.emplace(outlines_); }
-    Answers move(std::size_t i, const Polygon& outline) override {
+    PairCounts move(std::size_t i, const Polygon& outline) override {
         moving_->move(i, corners_of(outline));
         return moving_->answers_of(i, 0);
     }

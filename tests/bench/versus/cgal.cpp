@@ -57,7 +57,7 @@ public:
         for (const Polygon& outline : outlines) shapes_.push_back(Way::shape_of(outline));
     }
 
-    Answers contact_stage() override {
+    PairCounts contact_stage() override {
         std::vector<CgalBox> boxes;
         boxes.reserve(shapes_.size());
         for (std::size_t i = 0; i < shapes_.size(); ++i) {
@@ -67,7 +67,7 @@ public:
             double high[]{box.xmax() + half, box.ymax() + half};
             boxes.emplace_back(low, high, i);
         }
-        Answers answers;
+        PairCounts answers;
         CGAL::box_self_intersection_d(boxes.begin(), boxes.end(), [&](const CgalBox& a, const CgalBox& b) {
             ++answers.near;
             classify(a.info(), b.info(), answers);
@@ -76,7 +76,7 @@ public:
     }
 
 private:
-    void classify(std::size_t i, std::size_t k, Answers& answers) const {
+    void classify(std::size_t i, std::size_t k, PairCounts& answers) const {
         const double squared = Way::squared_distance(shapes_[i], shapes_[k]);
         if (squared > versus_tolerance_mm * versus_tolerance_mm) return;
         if (squared == 0 && depth_mm(outlines_[i], outlines_[k]) > versus_tolerance_mm)

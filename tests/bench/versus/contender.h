@@ -18,13 +18,13 @@ namespace boughwork {
 
 constexpr double versus_tolerance_mm = 1;
 
-struct Answers {
+struct PairCounts {
     std::size_t near = 0;  ///< Pairs whose boxes are within the tolerance.
     std::size_t touching = 0;
     std::size_t overlapping = 0;
 
     std::size_t clear() const { return near - touching - overlapping; }
-    Answers& operator+=(const Answers& more) {
+    PairCounts& operator+=(const PairCounts& more) {
         near += more.near;
         touching += more.touching;
         overlapping += more.overlapping;
@@ -37,13 +37,13 @@ public:
     virtual ~Contender() = default;
 
     /// Builds the index anew and answers for all pairs.
-    virtual Answers contact_stage() = 0;
+    virtual PairCounts contact_stage() = 0;
 
     /// One outline becomes another one: the index is brought up to date, and the answers are those
     /// of that piece alone. After ready_to_move(); only where can_move().
     virtual bool can_move() const { return false; }
     virtual void ready_to_move() {}
-    virtual Answers move(std::size_t, const Polygon&) { return {}; }
+    virtual PairCounts move(std::size_t, const Polygon&) { return {}; }
 };
 
 /// The outlines are triangles, counter-clockwise, and outlive the contender.

@@ -49,11 +49,11 @@ public:
     Geos(const Geos&) = delete;
     Geos& operator=(const Geos&) = delete;
 
-    Answers contact_stage() override {
+    PairCounts contact_stage() override {
         const Tree tree(geos_, GEOSSTRtree_create_r(geos_, node_capacity));
         for (std::size_t i = 0; i < shapes_.size(); ++i)
             GEOSSTRtree_insert_r(geos_, tree.get(), shapes_[i].get(), reinterpret_cast<void*>(i));
-        Answers answers;
+        PairCounts answers;
         std::vector<std::size_t> near;
         for (std::size_t i = 0; i < shapes_.size(); ++i) {
             near.clear();
@@ -79,7 +79,7 @@ private:
         return GEOSCoordSeq_copyFromBuffer_r(geos_, &points.front().x, static_cast<unsigned>(points.size()), 0, 0);
     }
 
-    void classify(const Prepared& prepared, std::size_t i, std::size_t k, Answers& answers) const {
+    void classify(const Prepared& prepared, std::size_t i, std::size_t k, PairCounts& answers) const {
         ++answers.near;
         double distance = 0;
         GEOSPreparedDistance_r(geos_, prepared.get(), shapes_[k].get(), &distance);

@@ -14,23 +14,23 @@ public:
         for (const Polygon& outline : outlines) outlines_.push_back(&outline);
     }
 
-    Answers contact_stage() override {
+    PairCounts contact_stage() override {
         const ClosePairs pairs(outlines_, versus_tolerance_mm, versus_tolerance_mm);
-        Answers twice;  // each pair stands in the lists of both
+        PairCounts twice;  // each pair stands in the lists of both
         for (std::size_t i = 0; i < outlines_.size(); ++i) twice += answers_of(pairs, i);
         return {.touching = twice.touching / 2, .overlapping = twice.overlapping / 2};
     }
 
     bool can_move() const override { return true; }
     void ready_to_move() override { moving_.emplace(outlines_, versus_tolerance_mm, versus_tolerance_mm); }
-    Answers move(std::size_t i, const Polygon& outline) override {
+    PairCounts move(std::size_t i, const Polygon& outline) override {
         moving_->move(i, outline);
         return answers_of(*moving_, i);
     }
 
 private:
-    static Answers answers_of(const ClosePairs& pairs, std::size_t i) {
-        Answers answers;
+    static PairCounts answers_of(const ClosePairs& pairs, std::size_t i) {
+        PairCounts answers;
         for (const ClosePairs::Neighbour& neighbour : pairs.of(i)) {
             if (neighbour.contact == Contact::touching) ++answers.touching;
             if (neighbour.contact == Contact::overlapping) ++answers.overlapping;

@@ -83,9 +83,9 @@ void check_agreement(std::vector<Entrant>& all) {
     for (Entrant& one : all)
         for (std::size_t who = 0; who < contender_count; ++who) {
             if (!one.contender[who]) continue;
-            const Answers told = one.contender[who]->contact_stage();
+            const PairCounts told = one.contender[who]->contact_stage();
             if (right(told, one.right_answers)) continue;
-            const Answers& wanted = one.right_answers.answers;
+            const PairCounts& wanted = one.right_answers.answers;
             stop(name_of(who) + " finds " + std::to_string(told.touching) + " touching and " +
                  std::to_string(told.overlapping) + " overlapping of " + std::to_string(told.near) +
                  " near pairs. Right would be " + std::to_string(wanted.touching) + " and " +
@@ -146,7 +146,7 @@ void check_agreement_on_moves(Entrant& one, std::mt19937& engine) {
     const std::vector<Move> moves = some_moves(one.outlines, engine);
     Outlines now = one.outlines;
     Expected right_answers;
-    Answers told[contender_count];
+    PairCounts told[contender_count];
     for (const Move& move : moves) {
         now[move.piece] = move.outline;
         right_answers += expected_of(now, move.piece);
