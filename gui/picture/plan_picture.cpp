@@ -10,6 +10,7 @@
 #include "gui/picture/ghost_words.h"
 #include "gui/picture/label_places.h"
 #include "gui/picture/lens.h"
+#include "gui/picture/outline.h"
 #include "gui/picture/palette.h"
 #include "gui/picture/piece_marks.h"
 #include "gui/picture/settled_marks.h"
