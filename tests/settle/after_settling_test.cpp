@@ -91,6 +91,23 @@ TEST_CASE("Only pieces that count on the flat are asked about") {
     CHECK(line.met == true);
 }
 
+TEST_CASE("A piece that comes to count by settling makes up for none that stops") {
+    SceneBuilder plan = low_straw();
+    plan.tree().branches[0].path_mm = {{0, 347}, {420, 347}};
+    for (Hung& hung : plan.scene.plans[0].hung) hung.pose.at_mm.y = 343;
+    plan.branch("b2", {{0, 400}, {420, 400}});
+    plan.tree().branches[1].material = {.name = "steel", .modulus_gpa = 200, .section = Round{8}};
+    plan.hang(triangle(5, 80, 60, 60), {.at_mm = {300, 396}});  // its corner, 44.7 mm below, is at b1, which sags away
+    REQUIRE_FALSE(counts(plan.check(), 5));
+    const Settled after = settle(plan.scene, plan.scene.plans[0]);
+    REQUIRE(after.report);
+    REQUIRE(counts(*after.report, 5));
+    const ChallengeLine line = line_of(settled_verdict(plan));
+    CHECK(line.have == 2);
+    CHECK(line.need == 2);
+    CHECK(line.met == true);
+}
+
 TEST_CASE("What cannot be worked out is neither met nor unmet, and it is said so") {
     SceneBuilder plan = low_straw();
     for (int i = 0; i < static_cast<int>(most_stood_pieces); ++i)
